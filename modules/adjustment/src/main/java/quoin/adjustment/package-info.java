@@ -1,0 +1,2 @@
+/** The response of the readings to the adjusters, the planner, the verdict. */
+package quoin.adjustment;

@@ -1,0 +1,2 @@
+/** Calculations and checks without a window. */
+package quoin.commandline;

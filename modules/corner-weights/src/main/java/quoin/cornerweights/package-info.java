@@ -1,0 +1,2 @@
+/** Loads, shares, diagonals and the plan. */
+package quoin.cornerweights;

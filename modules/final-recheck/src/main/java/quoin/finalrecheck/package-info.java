@@ -1,0 +1,2 @@
+/** Everything again, beside the signed figures. */
+package quoin.finalrecheck;

@@ -1,0 +1,2 @@
+/** Cars and days: new, open, recent, demo. */
+package quoin.garage;

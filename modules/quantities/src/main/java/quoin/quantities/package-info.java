@@ -1,0 +1,2 @@
+/** Values, units, reading what people type, display. */
+package quoin.quantities;

@@ -1,0 +1,2 @@
+/** The practice car: hidden springs, friction and reading noise behind the same readings. */
+package quoin.rehearsal;

@@ -1,0 +1,2 @@
+/** Heights, rake and frame flatness. */
+package quoin.rideheight;

@@ -1,0 +1,2 @@
+/** The sheet of a day as text. */
+package quoin.setupsheet;

@@ -1,0 +1,2 @@
+/** Double wishbone as a suspension type. */
+package quoin.suspensiondoublewishbone;

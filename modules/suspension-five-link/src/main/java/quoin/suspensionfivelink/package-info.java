@@ -1,0 +1,2 @@
+/** Five-link as a suspension type. */
+package quoin.suspensionfivelink;

@@ -1,0 +1,2 @@
+/** Live axle as a suspension type. */
+package quoin.suspensionliveaxle;

@@ -1,0 +1,2 @@
+/** Measured response as a suspension type. */
+package quoin.suspensionmeasured;

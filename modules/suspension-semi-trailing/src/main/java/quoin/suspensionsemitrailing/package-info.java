@@ -1,0 +1,2 @@
+/** Semi-trailing arm as a suspension type. */
+package quoin.suspensionsemitrailing;

@@ -1,0 +1,2 @@
+/** Strut as a suspension type. */
+package quoin.suspensionstrut;

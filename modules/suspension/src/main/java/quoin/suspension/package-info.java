@@ -1,0 +1,2 @@
+/** What a suspension type is: id, parameters, adjusters. */
+package quoin.suspension;

@@ -1,0 +1,2 @@
+/** Camber, caster and toe. */
+package quoin.wheelangles;

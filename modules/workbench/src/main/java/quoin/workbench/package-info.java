@@ -1,0 +1,2 @@
+/** What stage windows share: the current day, fields, cards, charts. */
+package quoin.workbench;

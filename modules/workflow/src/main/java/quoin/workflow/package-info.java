@@ -1,0 +1,2 @@
+/** The order of work: stages, gates, staleness, the state of the day. */
+package quoin.workflow;
