@@ -1,0 +1,26 @@
+package quoin.car;
+
+import java.util.List;
+
+/**
+ * One corner with nothing unknown: known values as given, the rest by {@link Assumptions}.
+ *
+ * @param springRateNPerMm spring rate, N/mm
+ * @param motionRatio      spring travel per wheel travel
+ * @param tyreRateNPerMm   vertical tyre rate, N/mm
+ * @param unsprungMassKg   unsprung mass, kg
+ * @param rimChordMm       chord at which toe is read, mm
+ * @param springLeg        perch and pushrod of the corner, at least one
+ */
+public record AssumedCorner(double springRateNPerMm, double motionRatio, double tyreRateNPerMm, double unsprungMassKg,
+        double rimChordMm, List<Adjuster> springLeg) {
+
+    public AssumedCorner {
+        springLeg = List.copyOf(springLeg);
+    }
+
+    /** Spring rate seen at the wheel, tyre left out, N/mm: spring rate times motion ratio squared. */
+    public double wheelRateNPerMm() {
+        return springRateNPerMm * motionRatio * motionRatio;
+    }
+}

@@ -1,0 +1,45 @@
+package quoin.car;
+
+/**
+ * The four corners of the car, named as the trade names them: left front, right front, left rear, right rear, seen by
+ * the driver in his seat. The order of the constants is the order of every four-element array in the project.
+ */
+public enum Corner {
+    LF, RF, LR, RR;
+
+    /** True for LF and RF. */
+    public boolean isFront() {
+        return this == LF || this == RF;
+    }
+
+    /** True for LF and LR; left is the driver's left, ISO 8855 y positive. */
+    public boolean isLeft() {
+        return this == LF || this == LR;
+    }
+
+    public Axle axle() {
+        return isFront() ? Axle.FRONT : Axle.REAR;
+    }
+
+    /** The other wheel of the same axle: LF gives RF. */
+    public Corner acrossAxle() {
+        return of(axle(), !isLeft());
+    }
+
+    /** The other wheel of the same side: LF gives LR. */
+    public Corner sameSide() {
+        return of(axle().other(), isLeft());
+    }
+
+    /** The diagonally opposite wheel: LF gives RR. */
+    public Corner diagonal() {
+        return of(axle().other(), !isLeft());
+    }
+
+    public static Corner of(Axle axle, boolean left) {
+        if (axle == Axle.FRONT) {
+            return left ? LF : RF;
+        }
+        return left ? LR : RR;
+    }
+}

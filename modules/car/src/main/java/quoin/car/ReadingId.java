@@ -1,0 +1,60 @@
+package quoin.car;
+
+import java.util.Objects;
+
+/**
+ * One reading of the car: a kind and the place where it is read (a corner, an axle, a height point's name or "car").
+ * The text form, "load.LF" or "height.rail LF", is what files store.
+ */
+public record ReadingId(ReadingKind kind, String place) implements Comparable<ReadingId> {
+
+    public static final String CAR = "car";
+
+    public ReadingId {
+        Objects.requireNonNull(kind, "kind");
+        if (place.isBlank()) {
+            throw new IllegalArgumentException("a reading needs a place, such as LF");
+        }
+    }
+
+    public static ReadingId of(ReadingKind kind, Corner corner) {
+        return new ReadingId(kind, corner.name());
+    }
+
+    public static ReadingId ofCar(ReadingKind kind) {
+        return new ReadingId(kind, CAR);
+    }
+
+    /** As a racer says it: "LF weight", "cross weight RF+LR". */
+    public String words() {
+        return place.equals(CAR) ? kind.words() : place + " " + kind.words();
+    }
+
+    /**
+     * Reads the text form.
+     *
+     * @throws IllegalArgumentException where the text names no kind of reading
+     */
+    public static ReadingId parse(String text) {
+        int dot = text.indexOf('.');
+        if (dot > 0) {
+            for (ReadingKind kind : ReadingKind.values()) {
+                if (kind.key().equals(text.substring(0, dot))) {
+                    return new ReadingId(kind, text.substring(dot + 1));
+                }
+            }
+        }
+        throw new IllegalArgumentException("'" + text + "' is not a reading; write for example 'load.LF'");
+    }
+
+    @Override
+    public int compareTo(ReadingId other) {
+        int byKind = kind.compareTo(other.kind);
+        return byKind != 0 ? byKind : place.compareTo(other.place);
+    }
+
+    @Override
+    public String toString() {
+        return kind.key() + "." + place;
+    }
+}

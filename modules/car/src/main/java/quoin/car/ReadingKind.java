@@ -1,0 +1,68 @@
+package quoin.car;
+
+/** What can be read on a car. The text form of the kind is what files store. */
+public enum ReadingKind {
+    /** Vertical load on one wheel's scale, kg (kgf); place = corner. */
+    LOAD("load", "weight", Unit.KG, false),
+    /** Height of a named point above the pad plane, mm; place = point name. */
+    HEIGHT("height", "height", Unit.MM, false),
+    /** Camber relative to the pad plane, deg, plus = top outboard; place = corner. */
+    CAMBER("camber", "camber", Unit.DEG, false),
+    /** Caster, deg, plus = top rearward; place = corner. */
+    CASTER("caster", "caster", Unit.DEG, false),
+    /** Toe of one wheel to the car's centre line, deg, plus = toe-in; place = corner. */
+    TOE("toe", "toe", Unit.DEG, false),
+    /** Height of a pad top above the lowest one, mm; place = corner. */
+    PAD_HEIGHT("pad-height", "pad height", Unit.MM, false),
+    /** Tyre pressure, bar gauge; place = corner. */
+    PRESSURE("pressure", "pressure", Unit.BAR, false),
+    /** What a scale shows with nothing on it, kg; place = corner. */
+    SCALE_ZERO("scale-zero", "scale zero", Unit.KG, false),
+    /** Sum of the four loads, kg; place = car. */
+    TOTAL("total", "total weight", Unit.KG, true),
+    /** (RF + LR) / total, %; place = car. */
+    CROSS("cross", "cross weight RF+LR", Unit.PERCENT, true),
+    /** (LF + RF) / total, %; place = car. */
+    FRONT_SHARE("front-share", "front share", Unit.PERCENT, true),
+    /** (LF + LR) / total, %; place = car. */
+    LEFT_SHARE("left-share", "left share", Unit.PERCENT, true),
+    /** Mean rear height less mean front height of the four corner points, mm, plus = nose down; place = car. */
+    RAKE("rake", "rake", Unit.MM, true),
+    /** Sum of both wheels' toe, deg; place = FRONT or REAR. */
+    TOTAL_TOE("total-toe", "total toe", Unit.DEG, true),
+    /** Half of (RR toe - LR toe), deg, plus = to the left; place = car. */
+    THRUST_ANGLE("thrust-angle", "thrust angle", Unit.DEG, true);
+
+    /** Base unit a kind is stored in. */
+    public enum Unit { KG, MM, DEG, BAR, PERCENT }
+
+    private final String key;
+    private final String words;
+    private final Unit unit;
+    private final boolean derived;
+
+    ReadingKind(String key, String words, Unit unit, boolean derived) {
+        this.key = key;
+        this.words = words;
+        this.unit = unit;
+        this.derived = derived;
+    }
+
+    public String key() {
+        return key;
+    }
+
+    /** The trade's name in lower case. */
+    public String words() {
+        return words;
+    }
+
+    public Unit unit() {
+        return unit;
+    }
+
+    /** True where it is computed from other readings and never typed. */
+    public boolean isDerived() {
+        return derived;
+    }
+}
