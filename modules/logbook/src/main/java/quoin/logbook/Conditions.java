@@ -1,0 +1,67 @@
+package quoin.logbook;
+
+import quoin.car.Axle;
+import quoin.car.Corner;
+
+/**
+ * Keys and values of the conditions that the order of work knows. A stage may record others under keys of its own; they
+ * are kept all the same.
+ */
+public final class Conditions {
+
+    /** Driver or ballast in the seat: {@link #IN} or {@link #OUT}. */
+    public static final String DRIVER = "driver";
+    /** Fuel on board: the mass in kg as a plain number. */
+    public static final String FUEL = "fuel";
+    /** Dampers: {@link #SOFT} or {@link #RUNNING}. */
+    public static final String DAMPERS = "dampers";
+    /** Steering: {@link #LOCKED} or {@link #FREE}. */
+    public static final String STEERING = "steering";
+    /** Brakes and gearbox: {@link #FREE} or {@link #ON}. */
+    public static final String BRAKES = "brakes";
+    /** Pads: {@link #LEVELLED} when surveyed into one plane, {@link #MOVED} when touched. */
+    public static final String PADS = "pads";
+    /** Scales: {@link #ZEROED}. */
+    public static final String SCALES = "scales";
+    /** Pressures set: {@link #SET}. */
+    public static final String PRESSURES = "pressures";
+    /** Car settled on its tyres: {@link #YES}, or {@link #NO} after jacking, steering or driving. */
+    public static final String SETTLED = "settled";
+    /** The car is sound: play, run-out and nuts looked at: {@link #YES}. */
+    public static final String SOUND = "sound";
+    /** Nuts loosened today tightened again: {@link #YES} or {@link #NO}. */
+    public static final String LOCKNUTS = "locknuts";
+    /** Mass moved or ballast added: what was done, in words. */
+    public static final String BALLAST = "ballast";
+    /** Tyre set fitted, in words. */
+    public static final String TYRES = "tyres";
+
+    public static final String IN = "in";
+    public static final String OUT = "out";
+    public static final String SOFT = "soft";
+    public static final String RUNNING = "running";
+    public static final String LOCKED = "locked";
+    public static final String FREE = "free";
+    public static final String ON = "on";
+    public static final String LEVELLED = "levelled";
+    public static final String MOVED = "moved";
+    public static final String ZEROED = "zeroed";
+    public static final String SET = "set";
+    public static final String YES = "yes";
+    public static final String NO = "no";
+    public static final String CONNECTED = "connected";
+    public static final String DISCONNECTED = "disconnected";
+
+    private Conditions() {
+    }
+
+    /** Anti-roll bar of an axle: {@link #CONNECTED} or {@link #DISCONNECTED}. */
+    public static String bar(Axle axle) {
+        return axle == Axle.FRONT ? "front-bar" : "rear-bar";
+    }
+
+    /** Tyre pressure of a corner: bar gauge as a plain number. */
+    public static String pressure(Corner corner) {
+        return "pressure." + corner;
+    }
+}

@@ -1,0 +1,224 @@
+package quoin.logbook;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import quoin.car.AdjusterId;
+import quoin.car.Car;
+import quoin.car.CrossGoal;
+import quoin.car.ReadingId;
+import quoin.car.Target;
+
+/**
+ * One line of the logbook. Entries are only ever added; what was wrong is put right by a {@link Correction} that names the
+ * entry it corrects, so that the old figure stays readable.
+ */
+public sealed interface Entry {
+
+    Header header();
+
+    /** The same entry under another header. */
+    Entry withHeader(Header header);
+
+    default long number() {
+        return header().number();
+    }
+
+    /** Opens a day with the car as it is, or records that the car's description changed. */
+    record CarDescribed(Header header, Car car) implements Entry {
+        @Override
+        public CarDescribed withHeader(Header changed) {
+            return new CarDescribed(changed, car);
+        }
+    }
+
+    /**
+     * Figures read together, in one settling of the car.
+     *
+     * @param values base-unit value per reading
+     * @param typed  what was typed, per reading, where it differs from the plain number
+     * @param source who read it
+     */
+    record Reading(Header header, Map<ReadingId, Double> values, Map<ReadingId, String> typed, Source source) implements Entry {
+        public Reading {
+            values = Collections.unmodifiableMap(new TreeMap<>(values));
+            typed = Collections.unmodifiableMap(new TreeMap<>(typed));
+            Objects.requireNonNull(source, "source");
+            values.forEach((id, value) -> {
+                if (!Double.isFinite(value)) {
+                    throw new IllegalArgumentException(id.words() + " must be a number");
+                }
+            });
+        }
+
+        @Override
+        public Reading withHeader(Header changed) {
+            return new Reading(changed, values, typed, source);
+        }
+    }
+
+    /** Who read a figure. */
+    enum Source { RACER, PRACTICE_CAR }
+
+    /**
+     * What was really turned or shimmed, in one go before the car is settled again.
+     *
+     * @param turns one line per adjuster
+     * @param words what the racer wants to remember about it, or empty
+     */
+    record Adjustment(Header header, List<Turn> turns, String words) implements Entry {
+        public Adjustment {
+            turns = List.copyOf(turns);
+            Objects.requireNonNull(words, "words");
+        }
+
+        @Override
+        public Adjustment withHeader(Header changed) {
+            return new Adjustment(changed, turns, words);
+        }
+    }
+
+    /**
+     * One adjuster moved.
+     *
+     * @param adjuster which one
+     * @param amount   turns of a thread or mm of shim; plus raises the adjuster's own reading
+     * @param lengthMm thread length measured afterwards, mm; empty = not measured
+     */
+    record Turn(AdjusterId adjuster, double amount, OptionalDouble lengthMm) {
+        public Turn {
+            Objects.requireNonNull(adjuster, "adjuster");
+            Objects.requireNonNull(lengthMm, "lengthMm");
+            if (!Double.isFinite(amount)) {
+                throw new IllegalArgumentException(adjuster.words() + ": the turns must be a number");
+            }
+        }
+    }
+
+    /**
+     * A condition of the car or the place, see {@link Conditions}.
+     *
+     * @param key   stable key, such as "driver" or "front-bar"
+     * @param value what it is now, such as "in" or "disconnected"
+     * @param words remark, or empty
+     */
+    record Condition(Header header, String key, String value, String words) implements Entry {
+        public Condition {
+            Objects.requireNonNull(value, "value");
+            Objects.requireNonNull(words, "words");
+            if (key.isBlank()) {
+                throw new IllegalArgumentException("a condition needs a key");
+            }
+        }
+
+        @Override
+        public Condition withHeader(Header changed) {
+            return new Condition(changed, key, value, words);
+        }
+    }
+
+    /** A target set during the day; replaces the car's target of the same reading. */
+    record TargetSet(Header header, ReadingId reading, Target target) implements Entry {
+        @Override
+        public TargetSet withHeader(Header changed) {
+            return new TargetSet(changed, reading, target);
+        }
+    }
+
+    /** The kind of cross target chosen during the day. */
+    record GoalSet(Header header, CrossGoal goal) implements Entry {
+        @Override
+        public GoalSet withHeader(Header changed) {
+            return new GoalSet(changed, goal);
+        }
+    }
+
+    record Note(Header header, String words) implements Entry {
+        @Override
+        public Note withHeader(Header changed) {
+            return new Note(changed, words);
+        }
+    }
+
+    /**
+     * A stage (the header's) signed off.
+     *
+     * @param waived why it was signed though the rules did not allow it; empty = by the rules
+     */
+    record SignOff(Header header, Optional<String> waived) implements Entry {
+        public SignOff {
+            if (waived.isPresent() && waived.get().isBlank()) {
+                throw new IllegalArgumentException("signing off out of order needs a written reason");
+            }
+        }
+
+        @Override
+        public SignOff withHeader(Header changed) {
+            return new SignOff(changed, waived);
+        }
+    }
+
+    /** A signed stage opened again by the racer. */
+    record Reopened(Header header, String words) implements Entry {
+        @Override
+        public Reopened withHeader(Header changed) {
+            return new Reopened(changed, words);
+        }
+    }
+
+    /**
+     * The day closed.
+     *
+     * @param outOfOrder why it was closed out of order; empty = in order
+     */
+    record DayClosed(Header header, Optional<String> outOfOrder) implements Entry {
+        public DayClosed {
+            if (outOfOrder.isPresent() && outOfOrder.get().isBlank()) {
+                throw new IllegalArgumentException("closing a day out of order needs a written reason");
+            }
+        }
+
+        @Override
+        public DayClosed withHeader(Header changed) {
+            return new DayClosed(changed, outOfOrder);
+        }
+    }
+
+    /**
+     * Puts an earlier entry right. Correcting a correction brings the older entry back, which is how undo and redo work.
+     *
+     * @param corrects    number of the entry that was wrong
+     * @param replacement what holds instead (its header is the old entry's); empty = the entry does not count
+     * @param words       why, in the racer's words or a name such as "undo"
+     */
+    record Correction(Header header, long corrects, Optional<Entry> replacement, String words) implements Entry {
+        public Correction {
+            Objects.requireNonNull(words, "words");
+            if (replacement.isPresent() && replacement.get() instanceof Correction) {
+                throw new IllegalArgumentException("a correction cannot be replaced by a correction; correct the entry itself");
+            }
+        }
+
+        @Override
+        public Correction withHeader(Header changed) {
+            return new Correction(changed, corrects, replacement, words);
+        }
+    }
+
+    /**
+     * An entry of a kind this program does not know: kept and shown, never changed.
+     *
+     * @param kind its kind as written in the file
+     * @param raw  the line exactly as it stands in the file
+     */
+    record Unknown(Header header, String kind, String raw) implements Entry {
+        @Override
+        public Unknown withHeader(Header changed) {
+            return new Unknown(changed, kind, raw);
+        }
+    }
+}
