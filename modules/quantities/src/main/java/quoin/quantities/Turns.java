@@ -1,0 +1,147 @@
+package quoin.quantities;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * Turns of a perch, a pushrod or a rod end, counted in turns and the steps of that adjuster: notches, flats, clicks.
+ * The number of steps in a turn belongs to the adjuster, so it is always given. Stateless.
+ */
+public final class Turns {
+    private static final int LONGEST = 80;
+    private static final double MOST_TURNS = 1000;
+    private static final Set<String> TURN_WORDS = Set.of("turn", "turns", "t", "rev", "revs");
+    private static final Set<String> STEP_WORDS = Set.of("n", "notch", "notches", "f", "flat", "flats", "c", "click",
+            "clicks", "s", "step", "steps");
+    private static final String EXAMPLE = "type turns and steps such as 2 turns + 3 notches, 2t 3n, 2 1/4 or -3n";
+
+    private Turns() {
+    }
+
+    /**
+     * Reads "2 turns + 3 notches", "2t 3n", "2 1/4", "-3n", "5 flats". A figure without a word is in turns; the sign covers
+     * all of it.
+     *
+     * @param stepsPerTurn of the adjuster, at least 1: 6 for the flats of a hexagon
+     * @return turns, within +-1000; for whole steps multiply by the steps per turn and use {@link #nearestSteps}
+     * @throws QuantityFormatException saying what is wrong and how to type it
+     */
+    public static double parse(String text, int stepsPerTurn) {
+        Objects.requireNonNull(text, "text");
+        checkSteps(stepsPerTurn);
+        Typed typed = new Typed(text, LONGEST);
+        FigureScanner figures = new FigureScanner(typed, DecimalMark.POINT, false);
+        typed.skipSpaces();
+        if (typed.atEnd()) {
+            throw new QuantityFormatException("nothing is typed", EXAMPLE, text.length());
+        }
+        char sign = typed.peek();
+        if (sign == '-' || sign == '+') {
+            typed.skip();
+        }
+        Exact total = parts(typed, figures, stepsPerTurn, sign == '-');
+        if (Exact.of(BigDecimal.valueOf(MOST_TURNS)).isLessThan(total)) {
+            throw new QuantityFormatException("this is more than 1000 turns", "check the digits", 0);
+        }
+        return (sign == '-' ? total.negate() : total).toDouble();
+    }
+
+    private static Exact parts(Typed typed, FigureScanner figures, int stepsPerTurn, boolean negative) {
+        Exact turns = null;
+        Exact steps = null;
+        do {
+            if (typed.peek() == '+' && (turns != null || steps != null)) {
+                if (negative) {
+                    throw new QuantityFormatException("the minus sign and the plus sign contradict each other",
+                            "type the sign once, such as -2t 3n", typed.position());
+                }
+                typed.skip();
+            }
+            typed.skipSpaces();
+            int start = typed.position();
+            if (!figures.startsHere()) {
+                throw new QuantityFormatException(typed.atEnd() ? "a figure is missing"
+                        : typed.shown(start) + " is not understood here", EXAMPLE, start);
+            }
+            Exact figure = figures.read().value();
+            boolean inSteps = inSteps(typed);
+            if ((inSteps ? steps : turns) != null) {
+                throw new QuantityFormatException(inSteps ? "the steps are typed twice" : "the turns are typed twice",
+                        EXAMPLE, start);
+            }
+            turns = inSteps ? turns : figure;
+            steps = inSteps ? figure.times(Exact.of(1, stepsPerTurn)) : steps;
+            typed.skipSpaces();
+        } while (!typed.atEnd());
+        return (turns == null ? Exact.ZERO : turns).plus(steps == null ? Exact.ZERO : steps);
+    }
+
+    /** Reads the word after a figure, if any; none means turns. */
+    private static boolean inSteps(Typed typed) {
+        typed.skipSpaces();
+        int start = typed.position();
+        while (Character.isLetter(typed.peek())) {
+            typed.skip();
+        }
+        String word = typed.mapped(start, typed.position()).toLowerCase(Locale.ROOT);
+        if (!word.isEmpty() && !TURN_WORDS.contains(word) && !STEP_WORDS.contains(word)) {
+            throw new QuantityFormatException(typed.shown(start, typed.position()) + " is neither turns nor steps", EXAMPLE,
+                    start);
+        }
+        return STEP_WORDS.contains(word);
+    }
+
+    /** Whole steps nearest to the turns, signed; halves away from zero. */
+    public static long nearestSteps(double turns, int stepsPerTurn) {
+        checkSteps(stepsPerTurn);
+        return steps(turns, stepsPerTurn, 0).longValueExact();
+    }
+
+    /** As {@link #text(double, int, String, DecimalMark)} with the decimal point. */
+    public static String text(double turns, int stepsPerTurn, String stepName) {
+        return text(turns, stepsPerTurn, stepName, DecimalMark.POINT);
+    }
+
+    /**
+     * "2 turns + 3 notches", "1 turn", "5 notches", "0 notches". Part steps are shown to a tenth: "1 turn + 1.5 flats".
+     *
+     * @param turns the sign is left out: the words up and down say it better
+     * @param stepsPerTurn of the adjuster, at least 1; with 1 everything is in turns
+     * @param stepName one step: "notch", "flat", "click"
+     */
+    public static String text(double turns, int stepsPerTurn, String stepName, DecimalMark mark) {
+        checkSteps(stepsPerTurn);
+        BigDecimal steps = steps(Math.abs(turns), stepsPerTurn, 1);
+        if (stepsPerTurn == 1) {
+            return counted(steps, "turn", mark);
+        }
+        BigDecimal[] parts = steps.divideAndRemainder(BigDecimal.valueOf(stepsPerTurn));
+        if (parts[0].signum() == 0) {
+            return counted(steps, stepName, mark);
+        }
+        String whole = counted(parts[0], "turn", mark);
+        return parts[1].signum() == 0 ? whole : whole + " + " + counted(parts[1], stepName, mark);
+    }
+
+    private static String counted(BigDecimal count, String name, DecimalMark mark) {
+        String figure = count.signum() == 0 ? "0" : count.stripTrailingZeros().toPlainString();
+        String plural = name.endsWith("ch") || name.endsWith("sh") || name.endsWith("s") || name.endsWith("x") ? "es" : "s";
+        return figure.replace('.', mark.character()) + " " + name + (figure.equals("1") ? "" : plural);
+    }
+
+    private static BigDecimal steps(double turns, int stepsPerTurn, int decimals) {
+        if (!(Math.abs(turns) <= MOST_TURNS)) {
+            throw new IllegalArgumentException("turns: " + turns + "; give a figure within 1000 turns");
+        }
+        return BigDecimal.valueOf(turns * stepsPerTurn).setScale(decimals, RoundingMode.HALF_UP);
+    }
+
+    private static void checkSteps(int stepsPerTurn) {
+        if (stepsPerTurn < 1) {
+            throw new IllegalArgumentException("stepsPerTurn: " + stepsPerTurn + "; give at least 1 step in a turn");
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package quoin.quantities;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Which units a typed symbol may mean. The dimension wanted decides: ' is feet for a length, minutes for an angle. */
+final class UnitSymbols {
+    private static final Map<Dimension, Map<String, List<Unit>>> BY_DIMENSION = index();
+
+    private UnitSymbols() {
+    }
+
+    private static Map<Dimension, Map<String, List<Unit>>> index() {
+        Map<Dimension, Map<String, List<Unit>>> index = new EnumMap<>(Dimension.class);
+        for (Dimension dimension : Dimension.values()) {
+            index.put(dimension, new HashMap<>());
+        }
+        for (Unit unit : Unit.values()) {
+            Stream.concat(Stream.of(unit.symbol()), unit.aliases().stream()).map(UnitSymbols::key).distinct()
+                    .forEach(key -> index.get(unit.dimension()).computeIfAbsent(key, k -> new ArrayList<>()).add(unit));
+        }
+        return index;
+    }
+
+    /** Case, spaces, points, brackets, hyphens and product dots do not distinguish units. */
+    static String key(String symbol) {
+        StringBuilder key = new StringBuilder(symbol.length());
+        for (char c : symbol.toLowerCase(Locale.ROOT).replace("''", "\"").toCharArray()) {
+            if (" \u00A0.()-·⋅*".indexOf(c) < 0) {
+                key.append(c);
+            }
+        }
+        return key.toString();
+    }
+
+    /** Units of the dimension that the symbol may mean; empty if none. */
+    static List<Unit> find(String symbol, Dimension dimension) {
+        return BY_DIMENSION.get(dimension).getOrDefault(key(symbol), List.of());
+    }
+
+    /** Some dimension that knows the symbol, for the message; null if none. */
+    static Dimension dimensionOf(String symbol) {
+        for (Dimension dimension : Dimension.values()) {
+            if (!find(symbol, dimension).isEmpty()) {
+                return dimension;
+            }
+        }
+        return null;
+    }
+
+    /** "type mm, cm, m, in or ft". */
+    static String choice(Dimension dimension) {
+        return dimension == Dimension.NUMBER ? "type the figure without a unit" : "type " + listed(
+                Stream.of(Unit.values()).filter(unit -> unit.dimension() == dimension).toList());
+    }
+
+    static String listed(List<Unit> units) {
+        String all = units.stream().map(Unit::symbol).collect(Collectors.joining(", "));
+        int last = all.lastIndexOf(", ");
+        return last < 0 ? all : all.substring(0, last) + " or " + all.substring(last + 2);
+    }
+}
