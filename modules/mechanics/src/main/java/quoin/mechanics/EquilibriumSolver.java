@@ -1,0 +1,178 @@
+package quoin.mechanics;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.LUDecomposition;
+import quoin.car.Corner;
+import quoin.car.PerCorner;
+
+/** Newton's method on {@link LoadEquations} with the exact tangent, and implicit differentiation at the solution. */
+final class EquilibriumSolver {
+    private static final int MAX_STEPS = 60;
+    private static final double MAX_TURN_RAD = 0.2;
+    /** Changes per Newton step below which the next one is rounding: mm, rad, N. */
+    private static final double LENGTH_STEP = 1e-7;
+    private static final double ANGLE_STEP = 1e-10;
+    private static final double FORCE_STEP = 1e-5;
+
+    private final CarModel car;
+    private final LoadEquations equations;
+    private final double[] state;
+
+    EquilibriumSolver(CarModel car, Turns turns) {
+        this.car = Require.present("car", car);
+        this.equations = new LoadEquations(car, Require.present("turns", turns));
+        this.state = settle();
+    }
+
+    private double[] settle() {
+        double[] u = new double[LoadEquations.SIZE];
+        boolean settled = false;
+        for (int step = 0; step < MAX_STEPS; step++) {
+            equations.evaluate(u);
+            LUDecomposition tangent = factor();
+            double[] change = tangent.getSolver().solve(new ArrayRealVector(equations.residual, false)).toArray();
+            double turn = Math.max(Math.abs(change[HeightTerm.ROLL]), Math.abs(change[HeightTerm.PITCH]));
+            double damping = turn > MAX_TURN_RAD ? MAX_TURN_RAD / turn : 1;
+            for (int i = 0; i < u.length; i++) {
+                u[i] -= damping * change[i];
+            }
+            if (settled) {
+                requireStable(tangent);
+                return u;
+            }
+            settled = isSmall(change);
+        }
+        throw new NoEquilibriumException("the car does not come to rest: check spring rates, motion ratios and slopes");
+    }
+
+    private LUDecomposition factor() {
+        try {
+            LUDecomposition lu = new LUDecomposition(new Array2DRowRealMatrix(equations.tangent, true), 0);
+            if (!lu.getSolver().isNonSingular()) {
+                throw new NoEquilibriumException("the car has no stiffness against some movement: check spring rates");
+            }
+            return lu;
+        } catch (MathRuntimeException e) {
+            throw new NoEquilibriumException("the car does not come to rest: " + e.getMessage());
+        }
+    }
+
+    /** Four multipliers give four negative pivots; any further one is a movement without positive stiffness. */
+    private static void requireStable(LUDecomposition tangent) {
+        if (!(tangent.getDeterminant() > 0)) {
+            throw new NoEquilibriumException(
+                    "the car would fall over: its springs are too soft for the height of its centre of gravity");
+        }
+    }
+
+    private static boolean isSmall(double[] change) {
+        for (int i = 0; i < change.length; i++) {
+            double limit = i >= LoadEquations.FORCE ? FORCE_STEP
+                    : i == HeightTerm.HEAVE || i >= LoadEquations.TRAVEL ? LENGTH_STEP : ANGLE_STEP;
+            if (!(Math.abs(change[i]) < limit)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    Equilibrium equilibrium() {
+        equations.evaluate(state);
+        PerCorner<Double> loads = PerCorner.of(c -> KilogramForce.fromNewtons(force(c)));
+        PerCorner<Double> springs = PerCorner.of(c -> equations.springForce(c.ordinal(), travel(c)));
+        return new Equilibrium(loads, Shares.of(loads), centreOfGravity(), heights(), state[HeightTerm.HEAVE],
+                Math.toDegrees(state[HeightTerm.ROLL]), Math.toDegrees(state[HeightTerm.PITCH]),
+                car.torsionalStiffnessNmPerDeg().isPresent() ? Math.toDegrees(state[HeightTerm.TWIST]) : 0, PerCorner.of(this::travel), springs,
+                findings(loads, springs));
+    }
+
+    private double force(Corner corner) {
+        return state[LoadEquations.FORCE + corner.ordinal()];
+    }
+
+    private double travel(Corner corner) {
+        return state[LoadEquations.TRAVEL + corner.ordinal()];
+    }
+
+    private PlanPoint centreOfGravity() {
+        double total = 0;
+        double x = 0;
+        double y = 0;
+        for (Corner corner : Corner.values()) {
+            PlanPoint contact = equations.wheel(corner.ordinal()).inPlan();
+            total += force(corner);
+            x += force(corner) * contact.xMm();
+            y += force(corner) * contact.yMm();
+        }
+        return new PlanPoint(x / total, y / total);
+    }
+
+    private Map<String, Double> heights() {
+        Map<String, Double> heights = new LinkedHashMap<>();
+        car.rideHeightPoints().forEach((name, point) -> {
+            HeightTerm term = new HeightTerm(point, 0, car);
+            term.evaluate(state, 0);
+            heights.put(name, term.height());
+        });
+        return Collections.unmodifiableMap(heights);
+    }
+
+    private static List<LoadFinding> findings(PerCorner<Double> loads, PerCorner<Double> springs) {
+        List<LoadFinding> found = new ArrayList<>();
+        for (Corner corner : Corner.values()) {
+            if (springs.get(corner) < 0) {
+                found.add(new LoadFinding(LoadFinding.Kind.SPRING_UNLOADED, corner, springs.get(corner)));
+            }
+            if (loads.get(corner) < 0) {
+                found.add(new LoadFinding(LoadFinding.Kind.WHEEL_LIFTED, corner, loads.get(corner)));
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    /** Derivatives of everything by the given inputs at all four corners, in the order inputs x corners. */
+    List<Sensitivity> sensitivities(List<LoadInput> inputs) {
+        equations.evaluate(state);
+        LUDecomposition tangent = factor();
+        List<HeightTerm> points = new ArrayList<>();
+        car.rideHeightPoints().values().forEach(point -> points.add(new HeightTerm(point, 0, car)));
+        points.forEach(term -> term.evaluate(state, 0));
+        List<Sensitivity> all = new ArrayList<>();
+        for (LoadInput input : inputs) {
+            for (Corner corner : Corner.values()) {
+                double[] by = equations.byInput(input, corner, state);
+                double[] change = tangent.getSolver().solve(new ArrayRealVector(by, false)).mapMultiply(-1).toArray();
+                all.add(sensitivity(input, corner, change, points));
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private Sensitivity sensitivity(LoadInput input, Corner corner, double[] change, List<HeightTerm> points) {
+        PerCorner<Double> loads = PerCorner.of(
+                c -> KilogramForce.fromNewtons(change[LoadEquations.FORCE + c.ordinal()]));
+        Map<String, Double> heights = new LinkedHashMap<>();
+        int index = 0;
+        for (String name : car.rideHeightPoints().keySet()) {
+            HeightTerm point = points.get(index++);
+            double move = 0;
+            for (int k = 0; k < LoadEquations.TRAVEL; k++) {
+                move += point.slope[k] * change[k];
+            }
+            heights.put(name, move);
+        }
+        // The total is the car's weight and cannot change, so shares follow from the load changes alone.
+        double percent = 100 / car.totalMassKg();
+        return new Sensitivity(input, corner, loads, (loads.lf() + loads.rf()) * percent,
+                (loads.lf() + loads.lr()) * percent, (loads.rf() + loads.lr()) * percent,
+                Collections.unmodifiableMap(heights),
+                PerCorner.of(c -> change[LoadEquations.TRAVEL + c.ordinal()]));
+    }
+}
