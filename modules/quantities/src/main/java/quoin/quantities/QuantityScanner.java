@@ -183,7 +183,7 @@ final class QuantityScanner {
         }
         Dimension other = UnitSymbols.dimensionOf(symbol);
         throw fault(other == null ? shown + " is not a unit known here"
-                : shown + " is for " + other.phrase() + ", here stands " + assumed.dimension().phrase(),
+                : shown + " is for " + other.phrase() + ", but " + assumed.dimension().phrase() + " is wanted",
                 UnitSymbols.choice(assumed.dimension()), start);
     }
 

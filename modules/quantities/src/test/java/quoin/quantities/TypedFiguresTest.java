@@ -47,8 +47,8 @@ class TypedFiguresTest {
         "1.2.3|MM|3|more than one decimal mark", "1,234,567|MM|5|more than one decimal mark", "1,234|MM|0|thousands or decimals",
         "12,345 mm|MM|0|thousands or decimals", "107 93|MM|4|two figures", "--5|MM|1|not a figure", "1 5/4|MM|0|not less than one",
         "3/0|MM|0|zero", "3/16/2|MM|4|not understood", "1.5 3/4|MM|4|two figures", "5-|MM|1|not understood", "2-3|MM|1|not understood",
-        "1e3|MM|1|not a unit", "5 furlongs|MM|2|not a unit", "5 kg|MM|2|is for a mass, here stands a length",
-        "2 mm|DEG|2|is for a length, here stands an angle", "350 lb|N_PER_MM|4|is for a mass, here stands a spring rate",
+        "1e3|MM|1|not a unit", "5 furlongs|MM|2|not a unit", "5 kg|MM|2|is for a mass, but a length is wanted",
+        "2 mm|DEG|2|is for a length, but an angle is wanted", "350 lb|N_PER_MM|4|is for a mass, but a spring rate is wanted",
         "5 gal|LITRE|2|more than one unit", "20°|TURN|2|is for an angle", "1.5°30'|DEG|4|does not add up", "1°60'|DEG|2|does not add up",
         "1'234\"|MM|2|does not add up", "1°-30'|DEG|2|not understood", "2000000000|MM|0|too large", "1000001 m|MM|0|too large",
         "1234567890123456|MM|0|digits", "1°30' 5°|DEG|6|two figures", "5 mm|ONE|2|is for a length", "0x10|MM|1|not a unit",
@@ -79,7 +79,7 @@ class TypedFiguresTest {
     @Test
     void theUnitNamesWhatIsWanted() {
         QuantityFormatException e = assertThrows(QuantityFormatException.class, () -> Quantities.parse("5 kg", Unit.MM));
-        assertEquals("\"kg\" is for a mass, here stands a length; type mm, cm, m, in or ft", e.getMessage());
+        assertEquals("\"kg\" is for a mass, but a length is wanted; type mm, cm, m, in or ft", e.getMessage());
     }
 
     @Test
