@@ -60,13 +60,16 @@ public final class Assumptions {
         String at = corner + " ";
         double unsprung = given(setup.unsprungMassKg(), UNSPRUNG_SHARE * total, at + "unsprung mass", "kg", "4.2 % of the car");
         double ratio = given(setup.motionRatio(), MOTION_RATIO, at + "motion ratio", "", "spring moves three quarters of the wheel");
+        boolean hasPushrod = setup.adjuster(AdjusterKind.PUSHROD).isPresent();
+        double rod = hasPushrod ? given(setup.pushrodRatio(), ratio, at + "pushrod ratio", "", "a rocker with arms of equal length")
+                : setup.pushrodRatio().orElse(ratio);
         double omega = 2 * Math.PI * RIDE_FREQUENCY_HZ;
         double wheelRate = Math.max(total / 4 - unsprung, 0.1 * total) * omega * omega / 1000;
         double spring = given(setup.springRateNPerMm(), wheelRate / (ratio * ratio), at + "spring rate", "N/mm",
                 "a ride frequency of 2.2 Hz on a quarter of the car");
         double tyre = given(setup.tyreRateNPerMm(), TYRE_RATE_N_PER_MM, at + "tyre rate", "N/mm", "a usual race tyre");
         double chord = given(setup.rimChordMm(), RIM_CHORD_MM, at + "rim chord", "mm", "a 13-inch rim across its flanges");
-        return new AssumedCorner(spring, ratio, tyre, unsprung, chord, springLeg(corner, setup));
+        return new AssumedCorner(spring, ratio, rod, tyre, unsprung, chord, springLeg(corner, setup));
     }
 
     private List<Adjuster> springLeg(Corner corner, CornerSetup setup) {

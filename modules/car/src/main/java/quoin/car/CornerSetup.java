@@ -10,17 +10,19 @@ import java.util.OptionalDouble;
  *
  * @param springRateNPerMm  spring rate, N/mm
  * @param motionRatio       spring travel per wheel travel at ride height, greater than 0
+ * @param pushrodRatio      push- or pullrod travel per wheel travel at ride height, greater than 0
  * @param tyreRateNPerMm    vertical tyre rate, N/mm
  * @param unsprungMassKg    wheel, tyre, upright and half of the links, kg
  * @param rimChordMm        rim flange to rim flange at hub height where toe is measured, mm
  * @param adjusters         perch, pushrod, rod ends, shims and links of this corner
  */
-public record CornerSetup(OptionalDouble springRateNPerMm, OptionalDouble motionRatio, OptionalDouble tyreRateNPerMm,
-        OptionalDouble unsprungMassKg, OptionalDouble rimChordMm, List<Adjuster> adjusters) {
+public record CornerSetup(OptionalDouble springRateNPerMm, OptionalDouble motionRatio, OptionalDouble pushrodRatio,
+        OptionalDouble tyreRateNPerMm, OptionalDouble unsprungMassKg, OptionalDouble rimChordMm, List<Adjuster> adjusters) {
 
     public CornerSetup {
         Checks.positive(springRateNPerMm, "spring rate");
         Checks.positive(motionRatio, "motion ratio");
+        Checks.positive(pushrodRatio, "pushrod ratio");
         Checks.positive(tyreRateNPerMm, "tyre rate");
         Checks.positive(unsprungMassKg, "unsprung mass");
         Checks.positive(rimChordMm, "rim chord");
@@ -34,6 +36,6 @@ public record CornerSetup(OptionalDouble springRateNPerMm, OptionalDouble motion
 
     public static CornerSetup unknown() {
         OptionalDouble none = OptionalDouble.empty();
-        return new CornerSetup(none, none, none, none, none, List.of());
+        return new CornerSetup(none, none, none, none, none, none, List.of());
     }
 }
