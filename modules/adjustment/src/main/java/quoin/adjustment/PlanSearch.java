@@ -80,7 +80,7 @@ public final class PlanSearch {
         return new StepPlan(turns, objective, misfit, predicted, visits, found.nodes(), found.proven());
     }
 
-    private static SearchSpace space(StepProblem problem) {
+    static SearchSpace space(StepProblem problem) {
         double[] error = problem.errors();
         double[] tolerance = problem.tolerances();
         double[][] sensitivity = problem.sensitivityPerTurn();
