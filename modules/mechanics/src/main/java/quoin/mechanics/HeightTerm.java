@@ -1,5 +1,7 @@
 package quoin.mechanics;
 
+import quoin.car.Axle;
+
 /**
  * Height above the pads of one body-fixed (or wheel) point as a function of heave, roll, pitch, twist and wheel travel,
  * with its exact first and second derivatives. Rotations are finite: roll about x first, then pitch about y.
@@ -37,7 +39,7 @@ final class HeightTerm {
         this.z = point.zMm();
         this.sideways = sideways;
         this.axisHeight = car.torsionAxisHeightMm();
-        double middle = (car.axleX(quoin.car.Axle.FRONT) + car.axleX(quoin.car.Axle.REAR)) / 2;
+        double middle = (car.axleX(Axle.FRONT) + car.axleX(Axle.REAR)) / 2;
         this.twistShare = (x - middle) / car.wheelbaseMm();
     }
 

@@ -1,5 +1,6 @@
 package quoin.mechanics;
 
+import quoin.car.Corner;
 import quoin.car.PerCorner;
 
 /**
@@ -18,13 +19,21 @@ public record Shares(double totalKgf, double frontPercent, double leftPercent, d
      */
     public static Shares of(PerCorner<Double> loadsKgf) {
         double total = 0;
-        for (quoin.car.Corner corner : quoin.car.Corner.values()) {
+        for (Corner corner : Corner.values()) {
             total += Require.finite("cornerLoads_kgf." + corner, loadsKgf.get(corner));
         }
         Require.positive("cornerLoads_kgf", total);
         double percent = 100 / total;
         return new Shares(total, (loadsKgf.lf() + loadsKgf.rf()) * percent, (loadsKgf.lf() + loadsKgf.lr()) * percent,
                 (loadsKgf.rf() + loadsKgf.lr()) * percent);
+    }
+
+    /** The four loads that have this total and these shares; the inverse of {@link #of}. */
+    public PerCorner<Double> loadsKgf() {
+        double half = totalKgf / 200;
+        return new PerCorner<>((frontPercent + leftPercent - crossPercent) * half,
+                (frontPercent + crossPercent - leftPercent) * half, (leftPercent + crossPercent - frontPercent) * half,
+                (200 - frontPercent - leftPercent - crossPercent) * half);
     }
 
     public double rearPercent() {
