@@ -25,7 +25,7 @@ public record AdjusterId(AdjusterKind kind, Corner corner) implements Comparable
         if (dot > 0) {
             for (AdjusterKind kind : AdjusterKind.values()) {
                 if (kind.words().replace(' ', '-').equals(text.substring(0, dot))) {
-                    return new AdjusterId(kind, Corner.valueOf(text.substring(dot + 1)));
+                    return new AdjusterId(kind, Corner.parse(text.substring(dot + 1)));
                 }
             }
         }

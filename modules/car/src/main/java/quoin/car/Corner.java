@@ -42,4 +42,18 @@ public enum Corner {
         }
         return left ? LR : RR;
     }
+
+    /**
+     * Reads a corner's name.
+     *
+     * @throws IllegalArgumentException where the text is none of LF, RF, LR, RR
+     */
+    public static Corner parse(String text) {
+        for (Corner corner : values()) {
+            if (corner.name().equals(text)) {
+                return corner;
+            }
+        }
+        throw new IllegalArgumentException("'" + text + "' is not a corner; write LF, RF, LR or RR");
+    }
 }

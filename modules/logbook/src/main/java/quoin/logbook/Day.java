@@ -32,9 +32,9 @@ public final class Day {
         this.effective = Corrections.apply(this.written);
         this.car = lastCar(effective);
         this.targets = car.targets();
-        Map<String, String> inForce = new HashMap<>();
+        Map<String, String> inForce = Map.of();
         for (Entry entry : effective) {
-            take(entry, inForce);
+            inForce = take(entry, inForce);
         }
     }
 
@@ -61,21 +61,24 @@ public final class Day {
         return found;
     }
 
-    private void take(Entry entry, Map<String, String> inForce) {
+    /** Takes one entry in and returns the conditions in force after it; figures share them until they change. */
+    private Map<String, String> take(Entry entry, Map<String, String> inForce) {
         if (entry instanceof Entry.Reading reading) {
-            Map<String, String> then = Map.copyOf(inForce);
             reading.values().forEach((id, value) -> figures.computeIfAbsent(id, k -> new ArrayList<>())
-                    .add(new Figure(id, value, entry.number(), entry.header().stage(), then, reading.source())));
+                    .add(new Figure(id, value, entry.number(), entry.header().stage(), inForce, reading.source())));
         } else if (entry instanceof Entry.Adjustment adjustment) {
             adjustment.turns().forEach(t -> turns.merge(t.adjuster(), t.amount(), Double::sum));
         } else if (entry instanceof Entry.Condition condition) {
             conditions.put(condition.key(), condition);
-            inForce.put(condition.key(), condition.value());
+            Map<String, String> changed = new HashMap<>(inForce);
+            changed.put(condition.key(), condition.value());
+            return Map.copyOf(changed);
         } else if (entry instanceof Entry.TargetSet set) {
             targets = targets.with(set.reading(), set.target());
         } else if (entry instanceof Entry.GoalSet set) {
             targets = targets.with(set.goal());
         }
+        return inForce;
     }
 
     /** Every entry as written, corrected ones and corrections included. */

@@ -15,4 +15,9 @@ public record Header(long number, Instant time, String stage) {
         Objects.requireNonNull(time, "time");
         Objects.requireNonNull(stage, "stage");
     }
+
+    /** The header of an entry that the journal has yet to number and date. */
+    public static Header draft(String stage) {
+        return new Header(0, Instant.EPOCH, stage);
+    }
 }

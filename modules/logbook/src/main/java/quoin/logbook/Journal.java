@@ -1,0 +1,201 @@
+package quoin.logbook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import quoin.car.Car;
+import quoin.logbook.file.AppendTarget;
+import quoin.logbook.file.DayLock;
+import quoin.logbook.file.LineFile;
+import quoin.logbook.file.StrictJson;
+
+/**
+ * The file of one day, {@code day.jsonl} in the day's folder: a first line that names the format, then one entry a line.
+ * Entries are only added, and each is on the disk before {@link #append} returns. Any thread may call it; calls wait for
+ * one another.
+ */
+public final class Journal implements AutoCloseable {
+
+    /** Name of the file in a day's folder. */
+    public static final String FILE = "day.jsonl";
+
+    private final Path folder;
+    private final DayHeader header;
+    private final Clock clock;
+    private final List<FileFinding> findings;
+    private final List<Entry> entries;
+    private final Optional<LineFile> file;
+    private final Optional<DayLock> lock;
+    private long highestNumber;
+    private boolean closed;
+
+    Journal(Path folder, DayHeader header, Clock clock, DayReader read, List<FileFinding> findings, Optional<LineFile> file,
+            Optional<DayLock> lock) {
+        this.folder = folder;
+        this.header = header;
+        this.clock = clock;
+        this.findings = List.copyOf(findings);
+        this.entries = new ArrayList<>(read.entries());
+        this.highestNumber = read.highestNumber();
+        this.file = file;
+        this.lock = lock;
+    }
+
+    /**
+     * Begins a day: writes its file with the car as entry 1 and opens it. The folder's name is the day's id.
+     *
+     * @throws JournalException where the day exists already or cannot be written
+     */
+    public static Journal create(Path dayFolder, Car car, String title) {
+        return create(dayFolder, car, title, Clock.systemUTC());
+    }
+
+    /** As {@link #create(Path, Car, String)} with another clock. */
+    public static Journal create(Path dayFolder, Car car, String title, Clock clock) {
+        Path file = dayFolder.resolve(FILE);
+        if (Files.exists(file)) {
+            throw new JournalException(file, "this day exists already; open it instead");
+        }
+        JournalOpening.write(file, car, title, clock);
+        return open(dayFolder, clock);
+    }
+
+    /**
+     * Opens a day to go on with it. A last line that was cut off while being written is put into a file beside it.
+     *
+     * @throws JournalException where another Quoin has it open, or it cannot be read or written; the message says what to do
+     */
+    public static Journal open(Path dayFolder) {
+        return open(dayFolder, Clock.systemUTC());
+    }
+
+    /** As {@link #open(Path)} with another clock. */
+    public static Journal open(Path dayFolder, Clock clock) {
+        return open(dayFolder, clock, AppendTarget::onDisk);
+    }
+
+    static Journal open(Path dayFolder, Clock clock, AppendTarget.Opener disk) {
+        return new JournalOpening(dayFolder, clock).toWrite(disk);
+    }
+
+    /** Opens a day to look at it: nothing is locked, moved or written. */
+    public static Journal openReadOnly(Path dayFolder) {
+        return new JournalOpening(dayFolder, Clock.systemUTC()).toRead();
+    }
+
+    /** The day's folder. */
+    public Path folder() {
+        return folder;
+    }
+
+    public DayInfo info() {
+        return new DayInfo(header.day(), header.title(), header.created(), folder, Optional.empty());
+    }
+
+    /** True where the day can only be looked at. */
+    public boolean isReadOnly() {
+        return file.isEmpty();
+    }
+
+    /** What was noticed on opening; empty where all was well. */
+    public List<FileFinding> findings() {
+        return findings;
+    }
+
+    /** Every entry in the order of writing. */
+    public synchronized List<Entry> entries() {
+        return List.copyOf(entries);
+    }
+
+    /**
+     * The day as its entries tell it.
+     *
+     * @throws JournalException where no entry describes the car
+     */
+    public Day day() {
+        List<Entry> all = entries();
+        if (all.stream().noneMatch(Entry.CarDescribed.class::isInstance)) {
+            throw new JournalException(folder.resolve(FILE), "no entry describes the car; add the car to the day to go on");
+        }
+        return Day.of(all);
+    }
+
+    /**
+     * Records an entry: gives it the next number and the time, and returns it when it is on the disk.
+     *
+     * @param template the entry under any header; only the header's stage is kept
+     * @throws IllegalArgumentException where a correction names no entry that could be corrected
+     * @throws JournalException         where it could not be written; it does not count then and may be tried again
+     */
+    public synchronized Entry append(Entry template) {
+        Path path = folder.resolve(FILE);
+        if (closed) {
+            throw new IllegalStateException("the day is closed; open it again to record");
+        }
+        LineFile lines = file.orElseThrow(() -> new JournalException(path, "the day is open to look at only; open it to write first"));
+        check(template);
+        Header given = new Header(highestNumber + 1, clock.instant().truncatedTo(ChronoUnit.MILLIS), template.header().stage());
+        Entry entry = template.withHeader(given);
+        byte[] line = StrictJson.line(EntryJson.write(entry));
+        if (line.length > StrictJson.MAX_BYTES) {
+            throw new IllegalArgumentException("an entry may hold at most " + StrictJson.MAX_BYTES + " bytes; shorten its words");
+        }
+        try {
+            lines.append(line);
+        } catch (IOException e) {
+            throw new JournalException(path, "the entry was not recorded (" + e.getMessage()
+                    + "); make room on the disk or plug it in again, then enter it once more", e);
+        }
+        highestNumber++;
+        entries.add(entry);
+        return entry;
+    }
+
+    private void check(Entry template) {
+        Objects.requireNonNull(template, "template");
+        if (template instanceof Entry.Unknown) {
+            throw new IllegalArgumentException("an entry of an unknown kind can be kept but not added");
+        }
+        if (!(template instanceof Entry.Correction correction)) {
+            return;
+        }
+        Entry wrong = entries.stream().filter(e -> e.number() == correction.corrects()).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there is no entry " + correction.corrects() + " to correct"));
+        if (correction.replacement().isEmpty()) {
+            return;
+        }
+        if (wrong instanceof Entry.Correction) {
+            throw new IllegalArgumentException("entry " + wrong.number() + " is a correction and can only be withdrawn; correct"
+                    + " entry " + ((Entry.Correction) wrong).corrects() + " itself");
+        }
+        if (correction.replacement().get() instanceof Entry.Unknown) {
+            throw new IllegalArgumentException("an entry of an unknown kind cannot replace another");
+        }
+    }
+
+    /** Lets go of the file and the lock. Closing twice does no harm. */
+    @Override
+    public synchronized void close() {
+        if (closed) {
+            return;
+        }
+        closed = true;
+        try {
+            if (file.isPresent()) {
+                file.get().close();
+            }
+            if (lock.isPresent()) {
+                lock.get().close();
+            }
+        } catch (IOException e) {
+            throw new JournalException(folder.resolve(FILE), "could not be closed (" + e.getMessage()
+                    + "); everything recorded is on the disk", e);
+        }
+    }
+}

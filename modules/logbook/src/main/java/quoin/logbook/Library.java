@@ -1,0 +1,198 @@
+package quoin.logbook;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
+import java.text.Normalizer;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import quoin.car.Car;
+import quoin.logbook.file.Disk;
+
+/**
+ * The folder that holds the racer's cars and days: {@code cars/<car id>/car.json} and
+ * {@code cars/<car id>/days/<date>-<n>/day.jsonl}. A car's folder can be copied as it is.
+ */
+public final class Library {
+
+    private static final String CAR_FILE = "car.json";
+    private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,63}");
+    /** Names that one of the usual systems keeps for its devices. */
+    private static final Set<String> TAKEN = Set.of("con", "prn", "aux", "nul");
+
+    private final Path root;
+    private final Clock clock;
+
+    /** The library in a folder, which need not exist yet. Dates are those of the clock's zone. */
+    public Library(Path root, Clock clock) {
+        this.root = root;
+        this.clock = clock;
+    }
+
+    public Library(Path root) {
+        this(root, Clock.systemDefaultZone());
+    }
+
+    /** Where the library lies unless the racer chose another place: {@code Quoin} in the home folder. */
+    public static Path defaultRoot() {
+        return Path.of(System.getProperty("user.home"), "Quoin");
+    }
+
+    public Path root() {
+        return root;
+    }
+
+    /** Every car, by name. One whose file cannot be read is listed with its problem. */
+    public List<CarInfo> cars() {
+        return folders(root.resolve("cars")).stream().filter(f -> Files.exists(f.resolve(CAR_FILE))).map(Library::carInfo)
+                .sorted(Comparator.comparing(CarInfo::name, String.CASE_INSENSITIVE_ORDER).thenComparing(CarInfo::id)).toList();
+    }
+
+    /** A car's days, the latest first. One whose file cannot be read is listed with its problem. */
+    public List<DayInfo> days(String carId) {
+        return folders(folder(carId).resolve("days")).stream().filter(f -> Files.exists(f.resolve(Journal.FILE)))
+                .map(Library::dayInfo).sorted(Comparator.comparing(DayInfo::created).thenComparing(DayInfo::id).reversed()).toList();
+    }
+
+    /**
+     * Reads a car.
+     *
+     * @throws JournalException where it is not there or cannot be read
+     */
+    public Car car(String carId) {
+        return CarFile.read(folder(carId).resolve(CAR_FILE));
+    }
+
+    /**
+     * Saves a car under its id, in place of an older description.
+     *
+     * @throws JournalException where it cannot be written
+     */
+    public void save(Car car) {
+        CarFile.write(folder(car.id()).resolve(CAR_FILE), car);
+    }
+
+    /** An id for a new car made from its name, unlike every id in the library. */
+    public String newId(String name) {
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFD).replaceAll("\\p{M}", "").toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String start = plain.isEmpty() || TAKEN.contains(plain) ? "car" : plain.substring(0, Math.min(48, plain.length()));
+        String id = start;
+        for (int n = 2; Files.exists(root.resolve("cars").resolve(id)); n++) {
+            id = start + "-" + n;
+        }
+        return id;
+    }
+
+    /**
+     * Begins a day with a car as it is now.
+     *
+     * @return the day, open
+     * @throws JournalException where it cannot be written
+     */
+    public Journal createDay(Car car, String title) {
+        Path days = folder(car.id()).resolve("days");
+        try {
+            Disk.createFolders(days);
+            for (int n = 1;; n++) {
+                Path day = days.resolve(LocalDate.now(clock) + "-" + n);
+                try {
+                    Files.createDirectory(day);
+                    Disk.forceFolder(days);
+                    return Journal.create(day, car, title, clock);
+                } catch (FileAlreadyExistsException e) {
+                    // that number is taken; the next one may be free
+                }
+            }
+        } catch (IOException | ReadOnlyFileSystemException e) {
+            throw new JournalException(days, "the day could not be begun (" + JournalOpening.reason(e)
+                    + "); choose a library folder you may write to", e);
+        }
+    }
+
+    /**
+     * Opens a day to go on with it. Where the entry that describes the car is damaged, the car's own file is recorded anew.
+     *
+     * @throws JournalException where it cannot be opened
+     */
+    public Journal openDay(String carId, String dayId) {
+        Journal journal = Journal.open(dayFolder(carId, dayId), clock);
+        boolean lost = journal.findings().stream().anyMatch(f -> f.kind() == FileFinding.Kind.NO_CAR);
+        if (lost && !journal.isReadOnly()) {
+            try {
+                journal.append(new Entry.CarDescribed(Header.draft(""), car(carId)));
+            } catch (RuntimeException e) {
+                journal.close();
+                throw e;
+            }
+        }
+        return journal;
+    }
+
+    /** The folder of a day. */
+    public Path dayFolder(String carId, String dayId) {
+        return folder(carId).resolve("days").resolve(checked(dayId));
+    }
+
+    private Path folder(String carId) {
+        return root.resolve("cars").resolve(checked(carId));
+    }
+
+    private static String checked(String id) {
+        if (!ID.matcher(id).matches()) {
+            throw new IllegalArgumentException("'" + id + "' cannot name a folder; use small letters, digits and hyphens");
+        }
+        return id;
+    }
+
+    private static List<Path> folders(Path in) {
+        if (!Files.isDirectory(in)) {
+            return List.of();
+        }
+        try (Stream<Path> found = Files.list(in)) {
+            return found.filter(Files::isDirectory).filter(f -> ID.matcher(f.getFileName().toString()).matches()).sorted().toList();
+        } catch (IOException e) {
+            throw new JournalException(in, "the folder cannot be read (" + JournalOpening.reason(e) + "); check the disk", e);
+        }
+    }
+
+    private static CarInfo carInfo(Path folder) {
+        String id = folder.getFileName().toString();
+        try {
+            Car car = CarFile.read(folder.resolve(CAR_FILE));
+            Optional<String> problem = car.id().equals(id) ? Optional.empty()
+                    : Optional.of("the folder is called " + id + " but the car in it " + car.id() + "; give both one name");
+            return new CarInfo(id, car.name(), folder, problem);
+        } catch (JournalException e) {
+            return new CarInfo(id, id, folder, Optional.of(e.getMessage()));
+        }
+    }
+
+    private static DayInfo dayInfo(Path folder) {
+        String id = folder.getFileName().toString();
+        try {
+            DayHeader header = JournalOpening.firstLine(folder.resolve(Journal.FILE));
+            return new DayInfo(id, header.title(), header.created(), folder, Optional.empty());
+        } catch (JournalException e) {
+            return new DayInfo(id, "", fileTime(folder), folder, Optional.of(e.getMessage()));
+        }
+    }
+
+    private static Instant fileTime(Path folder) {
+        try {
+            return Files.getLastModifiedTime(folder.resolve(Journal.FILE)).toInstant();
+        } catch (IOException e) {
+            return Instant.EPOCH;
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package quoin.logbook.file;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.ClosedByInterruptException;
+import java.nio.file.Path;
+import java.util.Arrays;
+
+/**
+ * A file to which whole lines are added, each on the disk before {@link #append} returns. A line that could not be written
+ * whole is cut off again, so the file always ends after the last line that counts.
+ */
+public final class LineFile implements Closeable {
+
+    private final Path file;
+    private final AppendTarget.Opener opener;
+    private AppendTarget target;
+    private long goodLength;
+    private boolean halfWritten;
+
+    private LineFile(Path file, AppendTarget.Opener opener, AppendTarget target, long goodLength) {
+        this.file = file;
+        this.opener = opener;
+        this.target = target;
+        this.goodLength = goodLength;
+    }
+
+    /**
+     * Opens a file that was read as {@code contents}: what is torn is cut off (the caller has kept it elsewhere) and a
+     * missing last line end is written.
+     */
+    public static LineFile open(Path file, LineContents contents, AppendTarget.Opener opener) throws IOException {
+        AppendTarget target = opener.open(file);
+        try {
+            LineFile lines = new LineFile(file, opener, target, contents.goodLength());
+            if (target.size() != contents.goodLength() + contents.torn().length) {
+                throw new IOException(file.getFileName() + " was changed by another program while it was being opened");
+            }
+            if (contents.torn().length > 0) {
+                target.truncate(contents.goodLength());
+                target.force();
+            }
+            if (contents.endMissing()) {
+                lines.write(new byte[] {'\n'});
+            }
+            return lines;
+        } catch (IOException | RuntimeException e) {
+            target.close();
+            throw e;
+        }
+    }
+
+    /**
+     * Adds one line.
+     *
+     * @param line the line without its end
+     * @throws IOException where it is not on the disk; nothing of it stays in the file then
+     */
+    public synchronized void append(byte[] line) throws IOException {
+        byte[] whole = Arrays.copyOf(line, line.length + 1);
+        whole[line.length] = '\n';
+        boolean interrupted = Thread.interrupted();
+        try {
+            write(whole);
+        } catch (ClosedByInterruptException e) {
+            // an interrupt closes a channel for good; the entry matters more than the interrupt, so it waits
+            interrupted = Thread.interrupted() || interrupted;
+            target = opener.open(file);
+            write(whole);
+        } finally {
+            if (interrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    private void write(byte[] bytes) throws IOException {
+        if (halfWritten) {
+            target.truncate(goodLength);
+            halfWritten = false;
+        }
+        if (target.size() != goodLength) {
+            throw new IOException(file.getFileName() + " was changed by another program; close the day and open it again");
+        }
+        halfWritten = true;
+        try {
+            ByteBuffer buffer = ByteBuffer.wrap(bytes);
+            while (buffer.hasRemaining()) {
+                target.write(buffer, goodLength + buffer.position());
+            }
+            target.force();
+        } catch (IOException e) {
+            cutBack(e);
+            throw e;
+        }
+        goodLength += bytes.length;
+        halfWritten = false;
+    }
+
+    private void cutBack(IOException cause) {
+        try {
+            target.truncate(goodLength);
+            target.force();
+            halfWritten = false;
+        } catch (IOException e) {
+            cause.addSuppressed(e);
+        }
+    }
+
+    @Override
+    public synchronized void close() throws IOException {
+        target.close();
+    }
+}
