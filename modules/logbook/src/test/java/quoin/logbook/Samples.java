@@ -82,7 +82,7 @@ final class Samples {
         Adjuster shims = new Adjuster(new AdjusterId(AdjusterKind.CAMBER_SHIM, corner),
                 new Setting.Shims(List.of(new Setting.Shim(0.5, 4), new Setting.Shim(1.6, 0)), 3.2), OptionalDouble.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), true);
-        return new CornerSetup(of(61.3), of(0.72), of(190), of(24), of(372), List.of(perch, shims));
+        return new CornerSetup(of(61.3), of(0.72), of(0.9), of(190), of(24), of(372), List.of(perch, shims));
     }
 
     static Header header(long number) {

@@ -102,6 +102,7 @@ public final class CarJson {
     private static void writeCorner(ObjectNode node, CornerSetup corner) {
         put(node, "springRateNPerMm", corner.springRateNPerMm());
         put(node, "motionRatio", corner.motionRatio());
+        put(node, "pushrodRatio", corner.pushrodRatio());
         put(node, "tyreRateNPerMm", corner.tyreRateNPerMm());
         put(node, "unsprungMassKg", corner.unsprungMassKg());
         put(node, "rimChordMm", corner.rimChordMm());
@@ -110,7 +111,8 @@ public final class CarJson {
 
     private static CornerSetup readCorner(Fields in) {
         return new CornerSetup(in.optionalNumber("springRateNPerMm"), in.optionalNumber("motionRatio"),
-                in.optionalNumber("tyreRateNPerMm"), in.optionalNumber("unsprungMassKg"), in.optionalNumber("rimChordMm"),
+                in.optionalNumber("pushrodRatio"), in.optionalNumber("tyreRateNPerMm"), in.optionalNumber("unsprungMassKg"),
+                in.optionalNumber("rimChordMm"),
                 in.list("adjusters", AdjusterJson::read));
     }
 
