@@ -1,0 +1,235 @@
+package quoin.workflow;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import quoin.adjustment.Verdict;
+import quoin.car.Car;
+import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
+import quoin.car.Target;
+import quoin.logbook.Conditions;
+import quoin.logbook.Day;
+import quoin.logbook.Figure;
+import quoin.workflow.Causes.Cause;
+import quoin.workflow.Staleness.Effect;
+import quoin.workflow.spi.Requirement;
+import quoin.workflow.spi.Stage;
+
+/**
+ * How every reading stands. Each is seen twice: as last read, which is what is shown, and as last read in order, which is
+ * what counts for a sign-off.
+ */
+final class Assessor {
+
+    /** Which figure of a reading is looked at. */
+    enum View { SHOWN, COUNTING }
+
+    /**
+     * A reading with what happened to it.
+     *
+     * @param state  how it stands
+     * @param causes what disturbed it since, and its parts
+     */
+    record Assessed(ReadingState state, List<Cause> causes) {
+        /** Read inside its tolerance (simple acceptance, JCGM 106:2012, 8.2); true where it has no target. */
+        boolean inside() {
+            return state.target().isEmpty()
+                    || state.value().isPresent() && state.target().get().contains(state.value().getAsDouble());
+        }
+    }
+
+    private record Judged(Figure figure, Freshness freshness, List<String> reasons, List<Cause> causes) {
+    }
+
+    private final Day day;
+    private final Car car;
+    private final Timeline timeline;
+    private final Causes causes;
+    private final ReadingUncertainty uncertainty;
+    private final List<Stage> stages;
+    private final Map<ReadingId, Stage> owners = new HashMap<>();
+    private final Map<Stage, List<Requirement>> requirements = new HashMap<>();
+    private final Map<View, Map<ReadingId, Assessed>> known = Map.of(View.SHOWN, new HashMap<>(), View.COUNTING, new HashMap<>());
+    private final Map<View, Optional<Target>> crossTargets = new HashMap<>();
+
+    Assessor(Day day, List<Stage> stages, ExpectedMove expected) {
+        this.day = day;
+        this.car = day.car().withTargets(day.targets());
+        this.timeline = Timeline.of(day);
+        this.causes = new Causes(car, timeline, expected);
+        this.uncertainty = new ReadingUncertainty(car);
+        this.stages = stages;
+        for (Stage stage : stages) {
+            requirements.put(stage, stage.requirements(car));
+            stage.readings(car).forEach(r -> owners.putIfAbsent(r, stage));
+        }
+    }
+
+    /** The car with the targets of the day. */
+    Car car() {
+        return car;
+    }
+
+    Day day() {
+        return day;
+    }
+
+    Timeline timeline() {
+        return timeline;
+    }
+
+    /** The stage a typed reading belongs to: the first that lists it. */
+    Optional<Stage> owner(ReadingId typed) {
+        return Optional.ofNullable(owners.get(typed));
+    }
+
+    List<Requirement> requirements(Stage stage) {
+        return requirements.get(stage);
+    }
+
+    boolean holds(Requirement requirement) {
+        if (requirement.key().equals(Conditions.SETTLED)) {
+            return timeline.settledNow();
+        }
+        return holds(requirement, timeline.valueNow(requirement.key()));
+    }
+
+    private static boolean holds(Requirement requirement, Optional<String> value) {
+        return value.isPresent() && (requirement.value().isEmpty() || requirement.value().equals(value.get()));
+    }
+
+    Assessed of(ReadingId reading, View view) {
+        Assessed found = known.get(view).get(reading);
+        if (found == null) {
+            found = reading.kind().isDerived() ? derived(reading, view) : typed(reading, view);
+            known.get(view).put(reading, found);
+        }
+        return found;
+    }
+
+    private Optional<Target> target(ReadingId reading, View view) {
+        if (reading.kind() != ReadingKind.CROSS) {
+            return day.targets().of(reading);
+        }
+        Optional<Target> found = crossTargets.get(view);
+        if (found == null) {
+            found = CrossTarget.of(car, day.targets(), id -> of(id, view).state().value()).inForce();
+            crossTargets.put(view, found);
+        }
+        return found;
+    }
+
+    private Assessed typed(ReadingId reading, View view) {
+        Optional<Target> target = target(reading, view);
+        List<Figure> history = day.history(reading);
+        Optional<Judged> picked = Optional.empty();
+        for (int i = history.size() - 1; i >= 0 && picked.isEmpty(); i--) {
+            List<String> outOfOrder = outOfOrder(history.get(i));
+            if (view == View.SHOWN || outOfOrder.isEmpty()) {
+                picked = Optional.of(judge(history.get(i), outOfOrder));
+            }
+        }
+        if (picked.isEmpty()) {
+            return new Assessed(ReadingState.missing(reading, target, uncertainty.of(reading, new double[0], List.of())), List.of());
+        }
+        Figure figure = picked.get().figure();
+        List<Double> repeats = history.stream().filter(f -> f.entry() <= figure.entry()
+                && !causes.disturbedBetween(reading, f.entry(), figure.entry())).map(Figure::value).toList();
+        double u = uncertainty.of(reading, new double[] {figure.value()}, repeats);
+        return assessed(reading, figure.value(), figure.entry(), picked.get().freshness(), picked.get().reasons(), target, u,
+                picked.get().causes());
+    }
+
+    private Judged judge(Figure figure, List<String> outOfOrder) {
+        List<Cause> since = causes.since(figure, uncertainty.of(figure.reading(), new double[] {figure.value()}, List.of()));
+        Freshness freshness = outOfOrder.isEmpty() ? Freshness.FRESH : Freshness.OUT_OF_ORDER;
+        List<String> reasons = new ArrayList<>(outOfOrder);
+        for (Cause cause : since) {
+            freshness = freshness.worse(cause.effect() == Effect.STALE ? Freshness.STALE : Freshness.DOUBTFUL);
+            reasons.add(cause.words());
+        }
+        return new Judged(figure, freshness, reasons, since);
+    }
+
+    /** Why a figure does not count; empty where it was read in order. */
+    private List<String> outOfOrder(Figure figure) {
+        Stage owner = owners.get(figure.reading());
+        if (owner == null) {
+            return List.of();
+        }
+        Timeline.Moment moment = timeline.at(figure.entry());
+        List<String> reasons = new ArrayList<>();
+        for (Requirement requirement : requirements.get(owner)) {
+            Optional<String> then = Optional.ofNullable(figure.conditions().get(requirement.key()));
+            boolean held = requirement.key().equals(Conditions.SETTLED) ? moment.settled() : holds(requirement, then);
+            if (requirement.appliesTo(figure.reading().kind()) && !held) {
+                reasons.add(Words.takenWithout(requirement, then));
+            }
+        }
+        for (Stage earlier : stages) {
+            if (earlier.position() < owner.position() && !moment.signed().contains(earlier.id())) {
+                reasons.add("read before " + earlier.title().toLowerCase(Locale.ROOT) + " was signed off");
+                break;
+            }
+        }
+        if (!reasons.isEmpty() && moment.asFound()) {
+            reasons.add(0, "as found: kept as the way home");
+        }
+        return reasons;
+    }
+
+    private Assessed derived(ReadingId reading, View view) {
+        List<ReadingId> parts = Derived.parts(car, reading);
+        List<Cause> all = new ArrayList<>();
+        Set<String> reasons = new LinkedHashSet<>();
+        Freshness freshness = parts.isEmpty() ? Freshness.MISSING : Freshness.FRESH;
+        long entry = 0;
+        double[] values = new double[parts.size()];
+        for (int i = 0; i < values.length; i++) {
+            Assessed part = of(parts.get(i), view);
+            freshness = freshness.worse(part.state().freshness());
+            reasons.addAll(part.state().reasons());
+            all.addAll(part.causes());
+            entry = Math.max(entry, part.state().entry());
+            values[i] = part.state().value().orElse(0);
+        }
+        OptionalDouble value = Derived.value(car, reading, id -> of(id, view).state().value());
+        if (freshness == Freshness.MISSING || value.isEmpty()) {
+            double u = uncertainty.of(reading, new double[0], List.of());
+            return new Assessed(ReadingState.missing(reading, target(reading, view), u), List.of());
+        }
+        double u = uncertainty.of(reading, values, repeats(reading, parts, entry));
+        return assessed(reading, value.getAsDouble(), entry, freshness, List.copyOf(reasons), target(reading, view), u, all);
+    }
+
+    /** Values of a derived reading whose parts were read together, in the same state of the car as at an entry. */
+    private List<Double> repeats(ReadingId reading, List<ReadingId> parts, long entry) {
+        List<Double> found = new ArrayList<>();
+        ReadingId first = parts.get(0);
+        for (Figure figure : day.history(first)) {
+            if (figure.entry() <= entry && parts.stream().noneMatch(p -> causes.disturbedBetween(p, figure.entry(), entry))) {
+                Derived.value(car, reading, p -> together(p, figure.entry())).ifPresent(found::add);
+            }
+        }
+        return found;
+    }
+
+    private OptionalDouble together(ReadingId part, long entry) {
+        return day.latestAt(part, entry).filter(f -> f.entry() == entry).map(f -> OptionalDouble.of(f.value()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static Assessed assessed(ReadingId reading, double value, long entry, Freshness freshness, List<String> reasons,
+            Optional<Target> target, double u, List<Cause> causes) {
+        boolean judged = freshness == Freshness.FRESH || freshness == Freshness.DOUBTFUL;
+        Optional<Verdict> verdict = judged ? target.map(t -> Verdict.of(value, t.value(), t.tolerance(), u)) : Optional.empty();
+        return new Assessed(new ReadingState(reading, OptionalDouble.of(value), entry, freshness, reasons, target, u, verdict), causes);
+    }
+}

@@ -1,0 +1,192 @@
+package quoin.workflow;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import quoin.car.AdjusterId;
+import quoin.car.AdjusterKind;
+import quoin.car.Car;
+import quoin.car.Corner;
+import quoin.car.ReadingId;
+import quoin.car.Setting;
+import quoin.logbook.Conditions;
+import quoin.logbook.Figure;
+import quoin.quantities.Turns;
+import quoin.workflow.Staleness.Effect;
+
+/** What happened to a reading since it was taken, in words: one cause for each adjuster and each condition. */
+final class Causes {
+
+    /**
+     * One cause.
+     *
+     * @param effect what it does to the reading
+     * @param kind   kind of adjuster that was turned; empty = a condition changed
+     * @param entry  last entry that tells of it
+     * @param small  perch or pushrod work too small to disturb angles for good
+     * @param words  "RR perch turned 2 notches after this"
+     */
+    record Cause(Effect effect, Optional<AdjusterKind> kind, long entry, boolean small, String words) {
+    }
+
+    private final Car car;
+    private final Timeline timeline;
+    private final ExpectedMove expected;
+
+    Causes(Car car, Timeline timeline, ExpectedMove expected) {
+        this.car = car;
+        this.timeline = timeline;
+        this.expected = expected;
+    }
+
+    /** Causes after a figure of a typed reading, in the order in which each began. */
+    List<Cause> since(Figure figure, double uncertainty) {
+        Map<Object, List<Timeline.Event>> groups = new LinkedHashMap<>();
+        List<Timeline.Event> events = timeline.events();
+        for (int i = firstAfter(events, figure.entry()); i < events.size(); i++) {
+            Timeline.Event event = events.get(i);
+            if (Staleness.of(event.what(), event.axle(), figure.reading()) != Effect.STAYS) {
+                groups.computeIfAbsent(event.adjuster().<Object>map(a -> a).orElse(event.key()), k -> new ArrayList<>(2)).add(event);
+            }
+        }
+        if (groups.isEmpty()) {
+            return List.of();
+        }
+        boolean legMoved = Staleness.isAngle(figure.reading()) && largestLegMoveMm(groups) > Staleness.LEG_LIMIT_MM;
+        List<Cause> causes = new ArrayList<>();
+        groups.values().forEach(g -> causes.add(g.get(0).adjuster().isPresent()
+                ? turned(g, figure.reading(), uncertainty, legMoved) : changed(g, figure)));
+        return causes;
+    }
+
+    /** True where something between two entries disturbs a reading. */
+    boolean disturbedBetween(ReadingId reading, long from, long to) {
+        List<Timeline.Event> events = timeline.events();
+        for (int i = firstAfter(events, from); i < events.size() && events.get(i).entry() < to; i++) {
+            if (Staleness.of(events.get(i).what(), events.get(i).axle(), reading) != Effect.STAYS) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static int firstAfter(List<Timeline.Event> events, long entry) {
+        int i = events.size();
+        while (i > 0 && events.get(i - 1).entry() > entry) {
+            i--;
+        }
+        return i;
+    }
+
+    /** Largest net movement of a leg among these events, mm at the wheel. */
+    private double largestLegMoveMm(Map<Object, List<Timeline.Event>> groups) {
+        double[] legs = new double[Corner.values().length];
+        groups.forEach((key, events) -> {
+            if (key instanceof AdjusterId id && id.kind().isSpringLeg()) {
+                legs[id.corner().ordinal()] += legMm(id, events.stream().mapToDouble(Timeline.Event::amount).sum());
+            }
+        });
+        double largest = 0;
+        for (double leg : legs) {
+            largest = Math.max(largest, Math.abs(leg));
+        }
+        return largest;
+    }
+
+    /**
+     * A spring seat moves the leg by its own movement over the motion ratio (0.75 where unknown); of a pushrod only the
+     * length is known, taken as it is.
+     */
+    private double legMm(AdjusterId id, double turns) {
+        double thread = car.adjuster(id).map(a -> a.setting() instanceof Setting.Thread t ? t.mmPerTurn() : 1.0).orElse(1.5);
+        double ratio = id.kind() == AdjusterKind.PERCH ? car.corners().get(id.corner()).motionRatio().orElse(0.75) : 1;
+        return turns * thread / ratio;
+    }
+
+    private Cause turned(List<Timeline.Event> events, ReadingId reading, double uncertainty, boolean legMoved) {
+        Timeline.Event last = events.get(events.size() - 1);
+        AdjusterId id = last.adjuster().orElseThrow();
+        double net = events.stream().mapToDouble(Timeline.Event::amount).sum();
+        Effect effect = Staleness.of(last.what(), last.axle(), reading);
+        boolean angleAfterLeg = last.what() == Disturbance.SPRING_LEG && Staleness.isAngle(reading);
+        String words = turnedWords(id, net);
+        if (angleAfterLeg && legMoved) {
+            effect = Effect.STALE;
+            words += ", with more than 2 mm of leg in all: read it again";
+        } else {
+            words += expected.of(Map.of(id, net), reading).map(m -> " (" + moveWords(m, reading, uncertainty) + ")").orElse("");
+        }
+        return new Cause(effect, Optional.of(id.kind()), last.entry(), angleAfterLeg && !legMoved, words);
+    }
+
+    private String turnedWords(AdjusterId id, double net) {
+        Optional<Setting> setting = car.adjuster(id).map(a -> a.setting());
+        boolean shim = id.kind() == AdjusterKind.CAMBER_SHIM || setting.orElse(null) instanceof Setting.Shims;
+        if (Math.abs(net) < 1e-9) {
+            return id.words() + (shim ? " changed and changed back after this" : " turned and turned back after this");
+        }
+        if (shim) {
+            return id.words() + " changed by " + plain(Math.abs(net)) + " mm after this";
+        }
+        String amount = setting.orElse(null) instanceof Setting.Thread t
+                ? Turns.text(net, t.stepsPerTurn(), t.stepName()) : plain(Math.abs(net)) + (Math.abs(net) == 1 ? " turn" : " turns");
+        return id.words() + " turned " + amount + " after this";
+    }
+
+    private static String moveWords(ExpectedMove.Move move, ReadingId reading, double uncertainty) {
+        if (Math.abs(move.amount()) + 2 * move.uncertainty() < uncertainty) {
+            return "expected unchanged";
+        }
+        return "expected to move " + Words.signed(move.amount(), reading.kind());
+    }
+
+    private Cause changed(List<Timeline.Event> events, Figure figure) {
+        Timeline.Event last = events.get(events.size() - 1);
+        Effect effect = Staleness.of(last.what(), last.axle(), figure.reading());
+        String then = figure.conditions().get(last.key());
+        boolean restored = revertible(last) && then != null && Timeline.sameValue(then, last.value());
+        if (restored && effect == Effect.STALE) {
+            effect = Effect.DOUBTFUL;
+        }
+        return new Cause(effect, Optional.empty(), last.entry(), false, changedWords(last, then, restored));
+    }
+
+    /** Conditions that can go back to what they were and leave the car as it was, but for settling. */
+    private static boolean revertible(Timeline.Event event) {
+        return event.what() == Disturbance.BAR || Timeline.isPressure(event.key())
+                || event.key().equals(Conditions.DRIVER) || event.key().equals(Conditions.FUEL);
+    }
+
+    private static String changedWords(Timeline.Event event, String then, boolean restored) {
+        String key = event.key();
+        if (Timeline.isBar(key)) {
+            String bar = key.replace('-', ' ');
+            return restored ? bar + " changed and changed back after this" : bar + " " + event.value() + " after this";
+        }
+        if (key.startsWith("pressure.")) {
+            return key.substring("pressure.".length()) + " tyre pressure " + (restored ? "changed and set back" : "changed") + " after this";
+        }
+        return switch (key) {
+            case Conditions.DRIVER -> restored ? "driver got out and in again after this"
+                    : event.value().equals(Conditions.IN) ? "driver got in after this" : "driver got out after this";
+            case Conditions.FUEL -> restored ? "fuel changed and put back after this"
+                    : "fuel changed " + (then == null ? "" : "from " + then + " ") + "to " + event.value() + " kg after this";
+            case Conditions.BALLAST -> "ballast moved after this";
+            case Conditions.PADS -> event.value().equals(Conditions.LEVELLED) ? "pads levelled after this" : "pads moved after this";
+            case Conditions.TYRES -> "tyres changed after this";
+            case Conditions.PRESSURES -> "tyre pressures set after this";
+            case Conditions.SETTLED -> "car jacked, steered or driven after this: settle it and read again";
+            case Conditions.STEERING -> "steering lock taken out after this";
+            case Conditions.LOCKNUTS -> "locknuts tightened after this: a locknut turns the rod";
+            default -> key + " changed after this";
+        };
+    }
+
+    private static String plain(double number) {
+        String text = String.format(Locale.ROOT, "%.2f", number);
+        return text.replaceAll("\\.?0+$", "");
+    }
+}

@@ -1,0 +1,184 @@
+package quoin.workflow;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import quoin.adjustment.Verdict;
+import quoin.car.ReadingId;
+import quoin.logbook.Day;
+import quoin.logbook.Entry;
+import quoin.logbook.Header;
+import quoin.workflow.Assessor.View;
+import quoin.workflow.spi.Finding;
+import quoin.workflow.spi.Stage;
+
+/**
+ * The order of work: what may be signed off, what no longer holds, what comes next. It decides and draws nothing; it keeps
+ * nothing either, so the same day always gives the same answers. Recording is never refused here: readings out of turn are
+ * marked and do not count. See {@link Staleness} for what disturbs what.
+ */
+public final class OrderOfWork {
+
+    private final List<Stage> stages;
+    private final ExpectedMove expected;
+
+    /**
+     * An order of work over some stages.
+     *
+     * @throws IllegalArgumentException where two stages have the same id
+     */
+    public OrderOfWork(List<Stage> stages) {
+        this(stages, ExpectedMove.UNKNOWN);
+    }
+
+    private OrderOfWork(List<Stage> stages, ExpectedMove expected) {
+        this.stages = stages.stream().sorted(Comparator.comparingInt(Stage::position)).toList();
+        this.expected = Objects.requireNonNull(expected, "expected");
+        Set<String> ids = new HashSet<>();
+        for (Stage stage : stages) {
+            if (!ids.add(stage.id())) {
+                throw new IllegalArgumentException("two stages have the id '" + stage.id() + "'; install only one of them");
+            }
+        }
+    }
+
+    /** The same order of work that also says how far readings are expected to have moved. */
+    public OrderOfWork withExpectedMove(ExpectedMove move) {
+        return new OrderOfWork(stages, move);
+    }
+
+    /** Stages in the order of work. */
+    public List<Stage> stages() {
+        return stages;
+    }
+
+    /** How the whole day stands. */
+    public DayStatus status(Day day) {
+        Assessor assessor = new Assessor(day, stages, expected);
+        StageRules rules = new StageRules(assessor, stages);
+        List<StageStatus> all = stages.stream().map(s -> status(s, assessor, rules)).toList();
+        return new DayStatus(day.revision(), all, new NextSteps(assessor, rules, stages).next());
+    }
+
+    private static StageStatus status(Stage stage, Assessor assessor, StageRules rules) {
+        List<ReadingState> readings = new ArrayList<>();
+        for (ReadingId id : shown(stage, assessor)) {
+            readings.add(assessor.of(id, View.SHOWN).state());
+        }
+        List<RequirementState> requirements = assessor.requirements(stage).stream()
+                .map(r -> new RequirementState(r, assessor.holds(r))).toList();
+        List<Finding> findings = new ArrayList<>(stage.findings(assessor.day()));
+        findings.addAll(tooClose(stage, assessor, rules));
+        return new StageStatus(stage, rules.state(stage), rules.reasons(stage), readings, requirements, findings);
+    }
+
+    /** What is typed in a stage, what is judged, and what follows from both. */
+    private static Set<ReadingId> shown(Stage stage, Assessor assessor) {
+        Set<ReadingId> ids = new LinkedHashSet<>(stage.readings(assessor.car()));
+        Derived.all(assessor.car()).stream().filter(d -> ids.containsAll(Derived.parts(assessor.car(), d))).toList().forEach(ids::add);
+        ids.addAll(stage.judged(assessor.car()));
+        return ids;
+    }
+
+    private static List<Finding> tooClose(Stage stage, Assessor assessor, StageRules rules) {
+        List<Finding> findings = new ArrayList<>();
+        for (ReadingId id : rules.judged(stage)) {
+            ReadingState state = assessor.of(id, View.COUNTING).state();
+            state.verdict().filter(v -> v.answer() == Verdict.Answer.TOO_CLOSE && rules.ownsAll(stage, id)).ifPresent(v -> findings.add(
+                    new Finding(Finding.Level.INFO, id.words() + " is too close to call: "
+                            + Math.round(100 * v.probabilityInside()) + " % likely inside; settle and read again to be surer",
+                            Optional.of(id), OptionalDouble.empty())));
+        }
+        return findings;
+    }
+
+    /** The sign-off of a stage by the rules, or why it is refused. */
+    public Gate<Entry.SignOff> signOff(Day day, String stageId) {
+        return signOff(day, stageId, Optional.empty());
+    }
+
+    /**
+     * The sign-off of a stage with a written reason: allowed whatever the rules say. Where the rules allow it anyway the
+     * reason is left out.
+     *
+     * @throws IllegalArgumentException where the reason is blank
+     */
+    public Gate<Entry.SignOff> signOff(Day day, String stageId, String writtenReason) {
+        return signOff(day, stageId, Optional.of(written(writtenReason, "signing off")));
+    }
+
+    private Gate<Entry.SignOff> signOff(Day day, String stageId, Optional<String> writtenReason) {
+        Stage stage = stage(stageId);
+        Assessor assessor = new Assessor(day, stages, expected);
+        StageRules rules = new StageRules(assessor, stages);
+        if (rules.state(stage) == StageState.SIGNED) {
+            return new Gate<>(Optional.empty(), List.of(stage.title() + " is signed off already"));
+        }
+        List<String> reasons = rules.toSign(stage).stream().map(Problem::words).toList();
+        if (!reasons.isEmpty() && writtenReason.isEmpty()) {
+            return new Gate<>(Optional.empty(), reasons);
+        }
+        Optional<String> waived = reasons.isEmpty() ? Optional.empty() : writtenReason;
+        return new Gate<>(Optional.of(new Entry.SignOff(header(stageId), waived)), reasons);
+    }
+
+    /** Closing the day by the rules, or why it is refused. */
+    public Gate<Entry.DayClosed> close(Day day) {
+        return close(day, Optional.empty());
+    }
+
+    /**
+     * Closing the day with a written reason: allowed whatever the rules say. Where the rules allow it anyway the reason is
+     * left out.
+     *
+     * @throws IllegalArgumentException where the reason is blank
+     */
+    public Gate<Entry.DayClosed> close(Day day, String writtenReason) {
+        return close(day, Optional.of(written(writtenReason, "closing the day")));
+    }
+
+    private Gate<Entry.DayClosed> close(Day day, Optional<String> writtenReason) {
+        Assessor assessor = new Assessor(day, stages, expected);
+        StageRules rules = new StageRules(assessor, stages);
+        if (day.closed().isPresent()) {
+            return new Gate<>(Optional.empty(), List.of("the day was closed at entry " + day.closed().get().number()));
+        }
+        List<String> reasons = rules.toClose().stream().map(Problem::words).toList();
+        if (!reasons.isEmpty() && writtenReason.isEmpty()) {
+            return new Gate<>(Optional.empty(), reasons);
+        }
+        Optional<String> outOfOrder = reasons.isEmpty() ? Optional.empty() : writtenReason;
+        String last = stages.isEmpty() ? "" : stages.get(stages.size() - 1).id();
+        return new Gate<>(Optional.of(new Entry.DayClosed(header(last), outOfOrder)), reasons);
+    }
+
+    /** The signed values beside what is read now, and the stage to redo. */
+    public Recheck recheck(Day day) {
+        Assessor assessor = new Assessor(day, stages, expected);
+        return Recheck.of(assessor, new StageRules(assessor, stages), stages);
+    }
+
+    private Stage stage(String id) {
+        return stages.stream().filter(s -> s.id().equals(id)).findFirst()
+                .orElseThrow(() -> new NoSuchElementException("no installed stage has the id '" + id + "'"));
+    }
+
+    private static String written(String reason, String what) {
+        if (reason.isBlank()) {
+            throw new IllegalArgumentException(what + " out of order needs a written reason");
+        }
+        return reason.strip();
+    }
+
+    private static Header header(String stageId) {
+        return new Header(0, Instant.EPOCH, stageId);
+    }
+}

@@ -1,0 +1,110 @@
+package quoin.workflow;
+
+import java.util.List;
+import quoin.car.AssumedCar;
+import quoin.car.Assumptions;
+import quoin.car.Car;
+import quoin.car.Corner;
+import quoin.car.Instruments;
+import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
+
+/**
+ * Standard uncertainty of a reading in its base unit: the step of the instrument, step/sqrt(12) (JCGM 100:2008, F.2.2.1),
+ * and the repeatability of settling and reading, added in squares. Repeatability starts at a usual value and gives way to
+ * the spread of repeated readings as they come. Errors that stay the same all day (a tilted pad, a scale that reads
+ * high) are not in it.
+ */
+public final class ReadingUncertainty {
+
+    /** The usual repeatability counts like this many degrees of freedom beside the repeats. */
+    static final double PRIOR_FREEDOM = 3;
+    /** Camber gauge to caster at 20 deg of steer: 0.1 deg of reading costs 0.2 deg of caster (common practice). */
+    private static final double CASTER_FACTOR = 2;
+
+    private final Instruments instruments;
+    private final double[] chordMm = new double[4];
+
+    public ReadingUncertainty(Car car) {
+        instruments = car.instruments();
+        AssumedCar complete = Assumptions.complete(car);
+        for (Corner corner : Corner.values()) {
+            chordMm[corner.ordinal()] = complete.corners().get(corner).rimChordMm();
+        }
+    }
+
+    /**
+     * Uncertainty of one reading.
+     *
+     * @param parts   values the reading is made of, in the order of {@link Derived#parts}; for a typed reading its own value
+     * @param repeats values of the reading in one and the same state of the car; fewer than two say nothing of their spread
+     */
+    public double of(ReadingId reading, double[] parts, List<Double> repeats) {
+        double usual = usualRepeatability(reading);
+        double freedom = PRIOR_FREEDOM + Math.max(0, repeats.size() - 1);
+        double mean = repeats.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+        double squares = repeats.size() < 2 ? 0 : repeats.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
+        double repeatability2 = (PRIOR_FREEDOM * usual * usual + squares) / freedom;
+        double step = instrument(reading, parts);
+        return Math.sqrt(step * step + repeatability2);
+    }
+
+    /**
+     * Usual standard deviation of settling and reading again (common practice: weights repeat within 0.5 kg, heights within
+     * 0.5 mm, taken as half-widths of a rectangle; cross moves with the friction of the joints).
+     */
+    private double usualRepeatability(ReadingId reading) {
+        return switch (reading.kind()) {
+            case LOAD -> 0.3;
+            case HEIGHT, RAKE -> 0.3;
+            case TOTAL -> 0.3;
+            case CROSS -> 0.1;
+            case FRONT_SHARE, LEFT_SHARE -> 0.03;
+            case CAMBER -> 0.04;
+            case CASTER -> 0.08;
+            case TOE, THRUST_ANGLE, TOTAL_TOE -> Math.toDegrees(0.1 / chord(reading));
+            case PAD_HEIGHT -> 0.3;
+            case PRESSURE -> 0.01;
+            case SCALE_ZERO -> 0.05;
+        };
+    }
+
+    private double chord(ReadingId reading) {
+        if (reading.kind() == ReadingKind.TOE) {
+            return chordMm[Corner.valueOf(reading.place()).ordinal()];
+        }
+        return reading.place().equals("FRONT") ? (chordMm[0] + chordMm[1]) / 2 : (chordMm[2] + chordMm[3]) / 2;
+    }
+
+    private double instrument(ReadingId reading, double[] parts) {
+        double scale = instruments.scaleResolutionKg() / Math.sqrt(12);
+        double height = instruments.heightResolutionMm() / Math.sqrt(12);
+        double angle = instruments.angleResolutionDeg() / Math.sqrt(12);
+        double toe = Math.toDegrees(instruments.toeResolutionMm() / Math.sqrt(12) / chord(reading));
+        return switch (reading.kind()) {
+            case LOAD, SCALE_ZERO -> scale;
+            case HEIGHT, PAD_HEIGHT -> height;
+            case CAMBER -> angle;
+            case CASTER -> CASTER_FACTOR * angle;
+            case TOE -> toe;
+            case PRESSURE -> 0.01;
+            case TOTAL -> 2 * scale;
+            case CROSS -> share(scale, parts, 1, 2);
+            case FRONT_SHARE -> share(scale, parts, 0, 1);
+            case LEFT_SHARE -> share(scale, parts, 0, 2);
+            case RAKE -> height;
+            case TOTAL_TOE -> Math.sqrt(2) * toe;
+            case THRUST_ANGLE -> toe / Math.sqrt(2);
+        };
+    }
+
+    /** A share of four independent scales: each load enters with (1 - share) / total or - share / total. */
+    private static double share(double scale, double[] loads, int one, int two) {
+        if (loads.length < 4) {
+            return 0;
+        }
+        double total = loads[0] + loads[1] + loads[2] + loads[3];
+        double share = (loads[one] + loads[two]) / total;
+        return total > 0 ? 100 * scale / total * Math.sqrt(2 * (1 - share) * (1 - share) + 2 * share * share) : 0;
+    }
+}
