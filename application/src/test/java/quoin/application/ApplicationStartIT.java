@@ -1,0 +1,82 @@
+package quoin.application;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The assembled application starts, shows its window, stays off the network, and ends, with a clean log every time. */
+@WindowTest
+class ApplicationStartIT {
+
+    private static final Duration START = Duration.ofSeconds(90);
+    private static final Duration END = Duration.ofSeconds(30);
+    /** Long enough for what the platform does after its window is up. */
+    private static final Duration SETTLE = Duration.ofSeconds(6);
+
+    private static final int LOOKS = 30;
+
+    @TempDir
+    Path home;
+
+    @Test
+    void startsAndEndsWithCleanLog(Screen screen) {
+        startLookAndExit(screen, "start-first");
+        startLookAndExit(screen, "start-again");
+    }
+
+    @Test
+    void opensNoConnectionOffTheMachine(Screen screen) {
+        try (AppRunner app = AppRunner.start(screen, home)) {
+            Set<String> seen = new TreeSet<>();
+            Await.until("the window", START, () -> {
+                seen.addAll(Connections.offMachine(app.java().pid()));
+                return screen.shows("^Quoin");
+            });
+            for (int look = 0; look < LOOKS; look++) {
+                Await.pause(SETTLE.dividedBy(LOOKS));
+                seen.addAll(Connections.offMachine(app.java().pid()));
+            }
+            assertEquals(Set.of(), seen);
+        }
+    }
+
+    private void startLookAndExit(Screen screen, String picture) {
+        try (AppRunner app = AppRunner.start(screen, home)) {
+            screen.waitForWindow("^Quoin", START);
+            Await.pause(SETTLE);
+            assertTrue(coloursOf(screen.shot(picture)) > 8, "The window shows nothing");
+            assertEquals("Quoin", screen.activeTitle().split(" ")[0]);
+            screen.keys().press("alt+f").press("x");
+            assertEquals(0, app.waitForExit(END));
+            assertEquals(List.of(), app.log().problems());
+            assertEquals("", app.standardError());
+            assertEquals("", app.standardOutput());
+        }
+    }
+
+    private static int coloursOf(Path picture) {
+        try {
+            BufferedImage image = ImageIO.read(picture.toFile());
+            List<Integer> pixels = new ArrayList<>();
+            for (int y = 0; y < image.getHeight(); y += 3) {
+                for (int x = 0; x < image.getWidth(); x += 3) {
+                    pixels.add(image.getRGB(x, y));
+                }
+            }
+            return Set.copyOf(pixels).size();
+        } catch (IOException e) {
+            throw new AssertionError("No readable picture " + picture, e);
+        }
+    }
+}
