@@ -1,0 +1,130 @@
+package quoin.workflow;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import quoin.adjustment.PlanCancellation;
+import quoin.adjustment.PlanOption;
+import quoin.adjustment.PlanOptions;
+import quoin.adjustment.PlanPreferences;
+import quoin.adjustment.Plans;
+import quoin.adjustment.StepAdjuster;
+import quoin.adjustment.StepProblem;
+import quoin.car.Adjuster;
+import quoin.car.Assumption;
+import quoin.car.Setting;
+import quoin.logbook.Day;
+import quoin.quantities.Turns;
+
+/**
+ * The plan of the next round of perches and pushrods: whole steps that bring cross weight and all heights to target
+ * together with few visits. The response comes from the exact corner-load mechanics, corrected by what the rounds of the
+ * day really did; the plan is the proven optimum for it.
+ */
+public final class RoundPlanner {
+
+    /** Turns either way where the thread's ends are not known (common practice, no source: stay well on the thread). */
+    static final double UNKNOWN_RANGE_TURNS = 6;
+    /** A visit costs as much as one reading just at its tolerance; a turn next to nothing. */
+    private static final double PRICE_PER_VISIT = 1;
+    private static final double PRICE_PER_TURN = 0.001;
+
+    private RoundPlanner() {
+    }
+
+    /** The plan offered first; empty where nothing was read that a plan could start from, or nothing has a target. */
+    public static Optional<RoundPlan> plan(Day day) {
+        List<RoundPlan> all = options(day, PlanCancellation.NEVER);
+        return all.isEmpty() ? Optional.empty() : Optional.of(all.get(0));
+    }
+
+    /**
+     * The plan offered first, then the best plans with other numbers of corners, fewest first.
+     *
+     * @param cancellation asked during long searches
+     */
+    public static List<RoundPlan> options(Day day, PlanCancellation cancellation) {
+        Optional<LegBelief> known = LegBelief.of(day);
+        if (known.isEmpty()) {
+            return List.of();
+        }
+        LegBelief legs = known.get();
+        LegReadings readings = LegReadings.of(day, legs);
+        if (readings.goals().isEmpty()) {
+            return List.of();
+        }
+        StepProblem problem = problem(day, legs, readings);
+        PlanOptions offered = Plans.offer(problem, readings::covarianceAfter, PlanPreferences.USUAL, cancellation);
+        PlanWords words = new PlanWords(day, legs, readings);
+        OptionalDouble now = OptionalDouble.of(readings.probabilityInside(new double[legs.adjusters().size()]));
+        List<RoundPlan> plans = new ArrayList<>();
+        for (int i = 0; i < offered.options().size(); i++) {
+            PlanOption option = offered.options().get(i);
+            double[] turns = option.plan().turns();
+            boolean first = i == offered.first();
+            RoundPlan plan = new RoundPlan(day.revision(), moves(day, legs, turns), readings.predicted(turns),
+                    OptionalDouble.of(option.inside().value()), now,
+                    first ? offered.reason().sentence() : words.option(option), words.notReachable(offered), words.assumed());
+            plans.add(first ? 0 : plans.size(), plan);
+        }
+        return List.copyOf(plans);
+    }
+
+    private static StepProblem problem(Day day, LegBelief legs, LegReadings readings) {
+        List<StepAdjuster> steps = legs.adjusters().stream().map(a -> step(day, a)).toList();
+        return new StepProblem(readings.errors(), readings.tolerances(), readings.sensitivityPerTurn(), steps, PRICE_PER_VISIT,
+                PRICE_PER_TURN);
+    }
+
+    private static StepAdjuster step(Day day, Adjuster adjuster) {
+        String id = adjuster.id().toString();
+        String visit = adjuster.id().corner().name();
+        Setting.Thread thread = (Setting.Thread) adjuster.setting();
+        OptionalDouble length = lengthMm(day, adjuster, 0);
+        double low = -UNKNOWN_RANGE_TURNS;
+        double high = UNKNOWN_RANGE_TURNS;
+        if (length.isPresent() && adjuster.minMm().isPresent()) {
+            low = (adjuster.minMm().getAsDouble() - length.getAsDouble()) / thread.mmPerTurn();
+        }
+        if (length.isPresent() && adjuster.maxMm().isPresent()) {
+            high = (adjuster.maxMm().getAsDouble() - length.getAsDouble()) / thread.mmPerTurn();
+        }
+        if (adjuster.locked() || low > 0 || high < 0) {
+            return StepAdjuster.locked(id, visit);
+        }
+        return StepAdjuster.stepping(id, visit, thread.turnsPerStep(), low, high);
+    }
+
+    /** Thread length after the given turns, mm: the length at the start plus all turns of the day. */
+    static OptionalDouble lengthMm(Day day, Adjuster adjuster, double turns) {
+        double perTurn = adjuster.setting() instanceof Setting.Thread thread ? thread.mmPerTurn() : 1;
+        return adjuster.startMm().isPresent()
+                ? OptionalDouble.of(adjuster.startMm().getAsDouble() + (day.turned(adjuster.id()) + turns) * perTurn)
+                : OptionalDouble.empty();
+    }
+
+    private static List<CornerMove> moves(Day day, LegBelief legs, double[] turns) {
+        List<CornerMove> moves = new ArrayList<>();
+        for (int i = 0; i < turns.length; i++) {
+            if (turns[i] != 0) {
+                Adjuster adjuster = legs.adjusters().get(i);
+                moves.add(new CornerMove(adjuster.id(), turns[i], lengthMm(day, adjuster, turns[i]), words(adjuster, turns[i])));
+            }
+        }
+        return moves;
+    }
+
+    /** "2 turns + 3 notches up". */
+    static String words(Adjuster adjuster, double turns) {
+        Setting.Thread thread = (Setting.Thread) adjuster.setting();
+        return Turns.text(Math.abs(turns), thread.stepsPerTurn(), thread.stepName()) + (turns > 0 ? " up" : " down");
+    }
+
+    /** What an assumption says in one line. */
+    static String words(Assumption assumption) {
+        return String.format(Locale.ROOT, "%s assumed %.3g%s: %s", assumption.field(), assumption.value(),
+                assumption.unit().isEmpty() ? "" : " " + assumption.unit(), assumption.rule());
+    }
+}
