@@ -56,10 +56,11 @@ final class PlanWords {
     }
 
     private String outOfReach(ReadingId reading, PlanReach reach) {
+        if (reading.kind() == ReadingKind.LEFT_SHARE || reading.kind() == ReadingKind.FRONT_SHARE) {
+            return onlyMassMoves(reading);
+        }
         return switch (reach.kind()) {
-            case NOTHING_MOVES_IT -> reading.kind() == ReadingKind.LEFT_SHARE || reading.kind() == ReadingKind.FRONT_SHARE
-                    ? onlyMassMoves(reading, reach.nearestError())
-                    : "No perch or pushrod that may be turned moves the " + reading.words() + ".";
+            case NOTHING_MOVES_IT -> "No perch or pushrod that may be turned moves the " + reading.words() + ".";
             case RANGE_ENDS -> "The " + reading.words() + " cannot reach its target: the thread ends at "
                     + String.join(", ", reach.adjustersAtEnd().stream().map(id -> AdjusterId.parse(id).words()).toList()) + ".";
             case STEPS_TOO_COARSE -> "Whole steps are too coarse for the tolerance of the " + reading.words() + ".";
@@ -68,7 +69,8 @@ final class PlanWords {
     }
 
     /** Shares follow the masses: moving m by d changes a share by m d / (total * track or wheelbase). */
-    private String onlyMassMoves(ReadingId reading, double error) {
+    private String onlyMassMoves(ReadingId reading) {
+        double error = readings.errors()[readings.goals().indexOf(reading)];
         boolean left = reading.kind() == ReadingKind.LEFT_SHARE;
         double span = left ? (day.car().trackMm(Axle.FRONT) + day.car().trackMm(Axle.REAR)) / 2 : day.car().wheelbaseMm();
         double moment = Math.abs(error) / 100 * legs.assumed().totalKg() * span;
