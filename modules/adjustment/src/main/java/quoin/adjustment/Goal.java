@@ -1,14 +1,17 @@
 package quoin.adjustment;
 
+import java.util.Objects;
+import quoin.car.Corner;
+
 /**
  * A target with its tolerance.
  *
  * @param reading which reading
- * @param corner corner of a load or height, 0 LF, 1 RF, 2 LR, 3 RR; 0 for a share
+ * @param corner corner of a load or height; any corner for a share
  * @param target target: per cent for shares, N for loads, mm for heights
  * @param tolerance half-width in the same unit, greater than 0
  */
-public record Goal(Kind reading, int corner, double target, double tolerance) {
+public record Goal(Kind reading, Corner corner, double target, double tolerance) {
 
     /** The reading a goal is about. */
     public enum Kind {
@@ -25,9 +28,7 @@ public record Goal(Kind reading, int corner, double target, double tolerance) {
     }
 
     public Goal {
-        if (corner < 0 || corner > 3) {
-            throw new IllegalArgumentException("corner must be 0 LF, 1 RF, 2 LR or 3 RR; got " + corner);
-        }
+        Objects.requireNonNull(corner, "corner: missing");
         if (!(tolerance > 0)) {
             throw new IllegalArgumentException("tolerance must be greater than 0; got " + tolerance);
         }
@@ -35,16 +36,16 @@ public record Goal(Kind reading, int corner, double target, double tolerance) {
 
     /** Cross weight (RF + LR) / total, per cent. */
     public static Goal cross(double targetPercent, double tolerancePercent) {
-        return new Goal(Kind.CROSS_PERCENT, 0, targetPercent, tolerancePercent);
+        return new Goal(Kind.CROSS_PERCENT, Corner.LF, targetPercent, tolerancePercent);
     }
 
     /** Height at one corner's point, mm. */
-    public static Goal height(int corner, double targetMm, double toleranceMm) {
+    public static Goal height(Corner corner, double targetMm, double toleranceMm) {
         return new Goal(Kind.HEIGHT, corner, targetMm, toleranceMm);
     }
 
     /** Load at one corner, N. */
-    public static Goal load(int corner, double targetN, double toleranceN) {
+    public static Goal load(Corner corner, double targetN, double toleranceN) {
         return new Goal(Kind.LOAD, corner, targetN, toleranceN);
     }
 
@@ -54,8 +55,8 @@ public record Goal(Kind reading, int corner, double target, double tolerance) {
             case CROSS_PERCENT -> new double[] {0, 100, 100, 0, 0, 0, 0, 0};
             case FRONT_PERCENT -> new double[] {100, 100, 0, 0, 0, 0, 0, 0};
             case LEFT_PERCENT -> new double[] {100, 0, 100, 0, 0, 0, 0, 0};
-            case LOAD -> unit(corner);
-            case HEIGHT -> unit(4 + corner);
+            case LOAD -> unit(corner.ordinal());
+            case HEIGHT -> unit(4 + corner.ordinal());
         };
     }
 

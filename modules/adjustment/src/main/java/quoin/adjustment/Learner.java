@@ -101,7 +101,7 @@ public final class Learner {
         }
         return CarModel.of(wheel, height, tyre, rate, rateSd,
                 prior.barRatesNPerMm().stream().mapToDouble(Double::doubleValue).toArray(),
-                adjusters.stream().mapToInt(LiftAdjuster::corner).toArray(),
+                adjusters.stream().mapToInt(a -> a.corner().ordinal()).toArray(),
                 adjusters.stream().mapToDouble(LiftAdjuster::liftMmPerTurn).toArray(), group, groupSd,
                 prior.exactResponse().stream()
                         .map(row -> row.stream().mapToDouble(Double::doubleValue).toArray()).toArray(double[][]::new));

@@ -162,6 +162,15 @@ public final class ResponseBelief {
         return probabilityInside(goals, new double[prior.adjusters().size()]);
     }
 
+    /** The verdict on the goals as the car stands, by the rule. */
+    public CarVerdict verdict(List<Goal> goals, GuardBand rule) {
+        List<GoalVerdict> each = forecast(goals, new double[prior.adjusters().size()]).stream()
+                .map(f -> new GoalVerdict(f, rule.width(f.sd()), rule.verdict(f.probabilityInside())))
+                .toList();
+        double all = probabilityInside(goals);
+        return new CarVerdict(each, all, rule.verdict(all));
+    }
+
     /**
      * Whole steps with the best probability of meeting every goal, uncertainty of the response included.
      *

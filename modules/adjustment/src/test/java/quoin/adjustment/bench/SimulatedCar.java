@@ -6,6 +6,7 @@ import quoin.adjustment.CornerSpring;
 import quoin.adjustment.LearningPrior;
 import quoin.adjustment.LiftAdjuster;
 import quoin.adjustment.NoisePrior;
+import quoin.car.Corner;
 
 /**
  * A random car on scales, by the closed form of four-corner statics (derived, verified by energy minimisation): an
@@ -180,7 +181,7 @@ final class SimulatedCar {
         LiftAdjuster[] adjusters = new LiftAdjuster[4];
         for (int i = 0; i < 4; i++) {
             corners[i] = new CornerSpring(x[i], y[i], x[i], y[i], rate[i], tyreRate[i], rateSd);
-            adjusters[i] = new LiftAdjuster(List.of("LF", "RF", "LR", "RR").get(i) + " perch", i, lifts[i],
+            adjusters[i] = new LiftAdjuster(Corner.values()[i] + " perch", Corner.values()[i], lifts[i],
                     i < 2 ? "front" : "rear", liftSd);
         }
         return LearningPrior.of(List.of(corners), List.of(adjusters)).withNoise(noise);

@@ -1,0 +1,73 @@
+package quoin.adjustment;
+
+import java.util.List;
+import java.util.Locale;
+import quoin.adjustment.learn.NextReading;
+
+/**
+ * When to stop. The work ends when the probability that every goal is met, friction-free, reaches
+ * {@code enoughProbability}, or when a further round would raise it by less than {@code leastGain}, be it made once or
+ * twice: then the noise of the readings, not the setting, limits what can be known. A bare estimate never ends it.
+ *
+ * @param enoughProbability probability that is enough, between 0.5 and 1
+ * @param leastGain rise of the probability a round must promise, 0 or more
+ * @param readAgainChance chance of settling the matter from which one more settled reading is advised before a turn;
+ *     above 1 for never
+ */
+public record StopRule(double enoughProbability, double leastGain, double readAgainChance) {
+
+    public StopRule {
+        if (!(enoughProbability > 0.5 && enoughProbability < 1)) {
+            throw new IllegalArgumentException("enoughProbability must lie between 0.5 and 1; got " + enoughProbability);
+        }
+        if (!(leastGain >= 0)) {
+            throw new IllegalArgumentException("leastGain must be 0 or more; got " + leastGain);
+        }
+    }
+
+    /**
+     * The next step.
+     *
+     * @param goals the goals, at least one
+     * @param stepTurns turns of one step of each adjuster
+     */
+    public NextStep next(ResponseBelief belief, List<Goal> goals, double[] stepTurns) {
+        return next(belief, goals, stepTurns, belief.bestSteps(goals, stepTurns));
+    }
+
+    /** The next step when the turns to make are already chosen. */
+    public NextStep next(ResponseBelief belief, List<Goal> goals, double[] stepTurns, TurnAdvice advice) {
+        double now = advice.probabilityNow();
+        double after = advice.probabilityAfter();
+        if (now >= enoughProbability) {
+            return new NextStep(NextStep.Action.STOP_INSIDE, advice, now, after, after, 1, text(
+                    "inside with a probability of %.0f %%; %.0f %% was asked", now, enoughProbability));
+        }
+        double[] turns = new double[stepTurns.length];
+        for (int a = 0; a < turns.length; a++) {
+            turns[a] = advice.steps().get(a) * stepTurns[a];
+        }
+        double twice = Math.max(after, new NextReading(belief.posterior(), belief.scenarios(),
+                ResponseBelief.aims(goals), turns).chanceAfterFurtherTurn());
+        double gain = Math.max(after - now, (twice - now) / 2);
+        double settles = new NextReading(belief.posterior(), belief.scenarios(), ResponseBelief.aims(goals),
+                new double[turns.length]).chanceOfReaching(enoughProbability);
+        boolean turnedAlready = belief.history().stream().anyMatch(SettledReading::turned);
+        if (gain < leastGain && (turnedAlready || !advice.turnsAnything())) {
+            return new NextStep(NextStep.Action.STOP_NO_GAIN, advice, now, after, twice, settles, text(
+                    "stop: inside with %.0f %%, and the next round gains less than the noise (%.0f %% after it)",
+                    now, Math.max(after, now)));
+        }
+        if (settles >= readAgainChance) {
+            return new NextStep(NextStep.Action.READ_AGAIN, advice, now, after, twice, settles, text(
+                    "one more settled reading: inside with %.0f %% now, and a second reading settles it with a chance"
+                    + " of %.0f %%", now, settles));
+        }
+        return new NextStep(NextStep.Action.TURN, advice, now, after, twice, settles, text(
+                "turn: inside with %.0f %% now, %.0f %% after the turns", now, after));
+    }
+
+    private static String text(String pattern, double first, double second) {
+        return String.format(Locale.ROOT, pattern, first * 100, second * 100);
+    }
+}
