@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
 import quoin.car.Car;
 import quoin.car.Corner;
+import quoin.car.CornerSetup;
 import quoin.car.ReadingId;
 import quoin.car.Setting;
 import quoin.logbook.Conditions;
@@ -96,14 +98,12 @@ final class Causes {
         return largest;
     }
 
-    /**
-     * A spring seat moves the leg by its own movement over the motion ratio (0.75 where unknown); of a pushrod only the
-     * length is known, taken as it is.
-     */
+    /** Movement of the thread over the travel ratio of its spring seat or rod, mm at the wheel (0.75 where it is unknown). */
     private double legMm(AdjusterId id, double turns) {
         double thread = car.adjuster(id).map(a -> a.setting() instanceof Setting.Thread t ? t.mmPerTurn() : 1.0).orElse(1.5);
-        double ratio = id.kind() == AdjusterKind.PERCH ? car.corners().get(id.corner()).motionRatio().orElse(0.75) : 1;
-        return turns * thread / ratio;
+        CornerSetup corner = car.corners().get(id.corner());
+        OptionalDouble ratio = id.kind() == AdjusterKind.PERCH ? corner.motionRatio() : corner.pushrodRatio();
+        return turns * thread / ratio.orElse(0.75);
     }
 
     private Cause turned(List<Timeline.Event> events, ReadingId reading, double uncertainty, boolean legMoved) {
