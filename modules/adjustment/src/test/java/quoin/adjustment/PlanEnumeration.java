@@ -31,6 +31,10 @@ final class PlanEnumeration {
     }
 
     double objective(double[] turns) {
+        return objective(problem, turns);
+    }
+
+    static double objective(StepProblem problem, double[] turns) {
         double sum = 0;
         for (int i = 0; i < problem.errors().length; i++) {
             double predicted = problem.errors()[i];
@@ -42,10 +46,10 @@ final class PlanEnumeration {
         for (int j = 0; j < turns.length; j++) {
             sum += problem.pricePerTurn() * problem.adjusters().get(j).effort() * Math.abs(turns[j]);
         }
-        return sum + problem.pricePerVisit() * visits(turns);
+        return sum + problem.pricePerVisit() * visits(problem, turns);
     }
 
-    private int visits(double[] turns) {
+    private static int visits(StepProblem problem, double[] turns) {
         Set<String> visits = new HashSet<>();
         for (int j = 0; j < turns.length; j++) {
             if (turns[j] != 0) {
@@ -59,7 +63,7 @@ final class PlanEnumeration {
         if (adjuster == turns.length) {
             double objective = objective(turns);
             best = Math.min(best, objective);
-            int visits = visits(turns);
+            int visits = visits(problem, turns);
             bestVisiting[visits] = Math.min(bestVisiting[visits], objective);
             return;
         }
