@@ -56,12 +56,12 @@ public record PlanReason(Kind kind, int visits, double probability, double sureE
         };
     }
 
-    /** Whole per cent, and never a false 0 % or 100 %. */
+    /** Whole per cent, and never 0 % or 100 %: no reading is that certain. */
     private static String percent(double probability) {
-        if (probability > 0.99 && probability < 1) {
+        if (probability > 0.99) {
             return "over 99 %";
         }
-        if (probability < 0.01 && probability > 0) {
+        if (probability < 0.01) {
             return "under 1 %";
         }
         return String.format(Locale.ROOT, "%.0f %%", 100 * probability);

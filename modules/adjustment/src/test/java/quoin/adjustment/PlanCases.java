@@ -32,6 +32,20 @@ final class PlanCases {
         return new StepProblem(errors, new double[] {0.2, 1, 1, 1, 1}, CONTRACT_SENSITIVITY, adjusters, 1, 0.001);
     }
 
+    /** Many adjusters on three readings, no prices: countless plans that are almost equally good. */
+    static StepProblem denseLattice(int n) {
+        Random random = new Random(1);
+        double[][] sensitivity = new double[3][n];
+        List<StepAdjuster> adjusters = new ArrayList<>();
+        for (int j = 0; j < n; j++) {
+            adjusters.add(StepAdjuster.stepping("a" + j, CORNERS[j % 4], 0.125, -10, 10));
+            for (double[] row : sensitivity) {
+                row[j] = random.nextGaussian();
+            }
+        }
+        return new StepProblem(new double[] {3, -2, 5}, new double[] {1, 1, 1}, sensitivity, adjusters, 0, 0);
+    }
+
     /** A small problem of any kind: few or many readings, stocks, locks, shared visits, singular matrices, no prices. */
     static StepProblem random(Random random) {
         int rows = random.nextInt(6);

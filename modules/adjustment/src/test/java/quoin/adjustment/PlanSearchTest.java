@@ -2,6 +2,8 @@ package quoin.adjustment;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -45,5 +47,63 @@ class PlanSearchTest {
             }
             assertEquals(found, perCount.size());
         }
+    }
+
+    /** Duplicate adjusters and a price of nothing: the smaller turn, then the positive one, then the earlier adjuster. */
+    @Test
+    void tiesAreBrokenAsDocumented() {
+        List<StepAdjuster> adjusters = List.of(StepAdjuster.stepping("a", "A", 1, -3, 3),
+                StepAdjuster.stepping("b", "B", 1, -3, 3), StepAdjuster.stepping("c", "C", 1, -3, 3));
+        StepProblem same = new StepProblem(new double[] {2}, new double[] {1}, new double[][] {{1, -1, 1}}, adjusters, 0, 0);
+        assertArrayEquals(new double[] {0, 0, -2}, PlanSearch.best(same).turns());
+        StepProblem signs = new StepProblem(new double[] {0.5}, new double[] {1}, new double[][] {{0, 0, -1}},
+                List.of(adjusters.get(0), adjusters.get(1), StepAdjuster.stepping("c", "C", 1, 0, 1)), 0, 0);
+        assertArrayEquals(new double[] {0, 0, 0}, PlanSearch.best(signs).turns());
+        StepProblem opposite = new StepProblem(new double[] {0}, new double[] {1}, new double[][] {{1}},
+                List.of(new StepAdjuster("a", "A", new double[] {-1, 1}, 1)), 1, 1);
+        assertArrayEquals(new double[] {1}, PlanSearch.best(opposite).turns());
+    }
+
+    @Test
+    void adjustersThatMoveNothingStay() {
+        StepProblem problem = PlanCases.fourByFive(new double[5], 0.25, 6);
+        StepProblem dead = new StepProblem(new double[] {1, 2}, new double[] {1, 1}, new double[2][4],
+                problem.adjusters(), 0, 0);
+        StepPlan plan = PlanSearch.best(dead);
+        assertArrayEquals(new double[4], plan.turns());
+        assertEquals(5, plan.objective(), 1e-12);
+        assertTrue(plan.nodes() < 1000);
+    }
+
+    @Test
+    void aCancelledSearchHandsBackTheBestSoFarAndSaysSo() {
+        StepProblem hard = PlanCases.denseLattice(12);
+        int[] asked = {0};
+        StepPlan plan = PlanSearch.best(hard, () -> ++asked[0] > 3);
+        assertFalse(plan.proven());
+        assertEquals(PlanEnumeration.objective(hard, plan.turns()), plan.objective(), 1e-9);
+        assertTrue(plan.nodes() < 10_000);
+    }
+
+    @Test
+    void misuseNamesTheField() {
+        double[][] sensitivity = {{1, 1, 1, 1}};
+        List<StepAdjuster> four = PlanCases.contractExample().adjusters();
+        assertMessage("tolerances[0]: must be positive",
+                () -> new StepProblem(new double[1], new double[1], sensitivity, four, 1, 0));
+        assertMessage("sensitivityPerTurn: 1 entries; give one per reading, 2",
+                () -> new StepProblem(new double[2], new double[] {1, 1}, sensitivity, four, 1, 0));
+        assertMessage("pricePerVisit: must be finite and not negative",
+                () -> new StepProblem(new double[1], new double[] {1}, sensitivity, four, -1, 0));
+        assertMessage("errors[0]: must be a finite number",
+                () -> new StepProblem(new double[] {Double.NaN}, new double[] {1}, sensitivity, four, 1, 0));
+        assertMessage("a.minTurns: must be finite and not above maxTurns",
+                () -> StepAdjuster.stepping("a", "LF", 0.25, 2, 1));
+        assertMessage("a.maxTurns: no whole step lies between minTurns and maxTurns",
+                () -> StepAdjuster.stepping("a", "LF", 0.25, 0.1, 0.2));
+    }
+
+    private static void assertMessage(String message, org.junit.jupiter.api.function.Executable misuse) {
+        assertEquals(message, assertThrows(IllegalArgumentException.class, misuse).getMessage());
     }
 }

@@ -1,0 +1,133 @@
+package quoin.adjustment;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class PlansTest {
+    private static final PlanUncertainty SMALL = PlanUncertainty.constant(new double[][] {{0.01, 0}, {0, 0.01}});
+
+    @Test
+    void theFewestVisitsThatAreSureEnoughComeFirst() {
+        PlanOptions options = Plans.offer(twoReadings(3, 2.2, 1), SMALL);
+        assertEquals(3, options.options().size());
+        assertEquals(List.of(0, 1, 2), options.options().stream().map(PlanOption::visits).toList());
+        assertEquals(2, options.recommended().visits());
+        assertEquals(PlanReason.Kind.FEWEST_VISITS, options.reason().kind());
+        assertEquals("Fewest corners for 90 % certainty: visits two corners and ends inside tolerance with over 99 %"
+                + "; fewer corners reach under 1 %.", options.reason().sentence());
+        assertEquals(Optional.empty(), options.conflict());
+        assertTrue(options.outOfReach().isEmpty());
+    }
+
+    @Test
+    void nothingIsTurnedWhenAllIsInside() {
+        PlanOptions options = Plans.offer(twoReadings(0.3, 0.2, 0.001), SMALL);
+        assertEquals(0, options.recommended().visits());
+        assertEquals(PlanReason.Kind.NOTHING_TO_TURN, options.reason().kind());
+        assertTrue(options.options().get(1).worthTheVisits());
+    }
+
+    @Test
+    void noisyReadingsGiveTheMostLikely() {
+        PlanUncertainty noisy = PlanUncertainty.constant(new double[][] {{1, 0}, {0, 1}});
+        PlanOptions options = Plans.offer(twoReadings(3, 2.2, 1), noisy);
+        assertEquals(PlanReason.Kind.MOST_LIKELY, options.reason().kind());
+        assertEquals(2, options.recommended().visits());
+        assertEquals(0.45, options.reason().probability(), 0.03);
+    }
+
+    /** Contract example: the right rear height stays 2 mm low because the rod's range ends. */
+    @Test
+    void theContractExampleCannotBeMet() {
+        double[][] covariance = new double[5][5];
+        for (int i = 0; i < 5; i++) {
+            covariance[i][i] = i == 0 ? 0.01 : 0.04;
+        }
+        StepProblem problem = PlanCases.contractExample();
+        PlanOptions options = Plans.offer(problem, PlanUncertainty.constant(covariance));
+        assertEquals(PlanReason.Kind.SMALLEST_ERRORS, options.reason().kind());
+        assertEquals(PlanSearch.best(problem).turns()[3], options.recommended().plan().turns()[3]);
+        assertEquals(10.73720686, options.recommended().plan().objective(), 1e-8);
+        PlanConflict conflict = options.conflict().orElseThrow();
+        assertTrue(conflict.readings().contains(4));
+        assertTrue(conflict.adjustersAtEnd().contains("adjusterRR"));
+        assertTrue(options.outOfReach().isEmpty(), "each reading alone could be met");
+    }
+
+    /** The proven distance lies below a grid over the ranges, and the point named attains it. */
+    @Test
+    void aConflictIsOneOnTheGridToo() {
+        StepProblem problem = PlanCases.contractExample();
+        double distance = PlanConflict.of(problem).orElseThrow().distance();
+        double nearest = Double.POSITIVE_INFINITY;
+        for (double a = -6; a <= 6; a += 0.4) {
+            for (double b = -6; b <= 6; b += 0.4) {
+                for (double c = -6; c <= 6; c += 0.4) {
+                    for (double d = -6; d <= 6; d += 0.4) {
+                        nearest = Math.min(nearest, outside(problem, new double[] {a, b, c, d}));
+                    }
+                }
+            }
+        }
+        assertTrue(distance <= nearest + 1e-9, distance + " against " + nearest);
+        assertEquals(distance, outside(problem, PlanConflict.of(problem).orElseThrow().turns()), 1e-6);
+    }
+
+    @Test
+    void whatCannotBeReachedIsSaidWithTheReason() {
+        List<StepAdjuster> adjusters = List.of(StepAdjuster.stepping("perchLF", "LF", 0.25, -1, 1),
+                StepAdjuster.stepping("perchRF", "RF", 2, -4, 4), StepAdjuster.locked("perchLR", "LR"));
+        double[][] sensitivity = {{1, 0.5, 3}, {0, 1.5, 0}, {0.001, 0, 5}, {1, 0, 0}};
+        StepProblem problem = new StepProblem(new double[] {5, 1.5, 2, 0.9}, new double[] {0.5, 0.5, 1, 0.2},
+                sensitivity, adjusters, 1, 0.001);
+        List<PlanReach> reach = PlanReach.of(problem);
+        assertEquals(PlanReach.Kind.RANGE_ENDS, reach.get(0).kind());
+        assertEquals(2, reach.get(0).nearestError(), 1e-12);
+        assertEquals(8, reach.get(0).highestError(), 1e-12);
+        assertEquals(List.of("perchRF", "perchLF"), reach.get(0).adjustersAtEnd());
+        assertEquals("front cross comes no nearer than +2.00 kg from target: the range of perchRF, perchLF ends there.",
+                reach.get(0).sentence("front cross", "kg"));
+        assertEquals(PlanReach.Kind.STEPS_TOO_COARSE, reach.get(1).kind());
+        assertEquals(1.5, Math.abs(reach.get(1).nearestError()), 1e-12);
+        assertEquals(PlanReach.Kind.NOTHING_MOVES_IT, reach.get(2).kind());
+        assertEquals(1.999, reach.get(2).nearestError(), 1e-12);
+        assertEquals(PlanReach.Kind.IN_REACH, reach.get(3).kind());
+    }
+
+    @Test
+    void aPlanThatNeedsMoreVisitsThanPreferredIsStillOffered() {
+        PlanOptions options = Plans.offer(twoReadings(3, 2.2, 1), SMALL, new PlanPreferences(0, 0.9),
+                PlanCancellation.NEVER);
+        assertEquals(List.of(0, 2), options.options().stream().map(PlanOption::visits).toList());
+    }
+
+    @Test
+    void aVisitThatLeavesLargerErrorsIsNotWorthIt() {
+        PlanOptions options = Plans.offer(twoReadings(3, 0, 1), SMALL);
+        assertTrue(options.options().get(1).worthTheVisits());
+        assertFalse(options.options().get(2).worthTheVisits());
+        assertEquals(1, options.recommended().visits());
+    }
+
+    private static double outside(StepProblem problem, double[] turns) {
+        double sum = 0;
+        double[] predicted = problem.predictedErrors(turns);
+        for (int i = 0; i < predicted.length; i++) {
+            double excess = Math.max(0, Math.abs(predicted[i]) / problem.tolerances()[i] - 1);
+            sum += excess * excess;
+        }
+        return Math.sqrt(sum);
+    }
+
+    private static StepProblem twoReadings(double first, double second, double pricePerVisit) {
+        List<StepAdjuster> adjusters = List.of(StepAdjuster.stepping("perchLF", "LF", 0.25, -6, 6),
+                StepAdjuster.stepping("perchRF", "RF", 0.25, -6, 6));
+        return new StepProblem(new double[] {first, second}, new double[] {1, 1}, new double[][] {{1, 0}, {0, 1}},
+                adjusters, pricePerVisit, 0.001);
+    }
+}
