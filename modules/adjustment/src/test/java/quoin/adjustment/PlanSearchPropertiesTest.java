@@ -14,7 +14,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 
-class PlanSearchProperties {
+class PlanSearchPropertiesTest {
     private static final double ROUNDING = 1e-9;
 
     @Property(tries = 400)
