@@ -110,7 +110,7 @@ record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, 
     private static LiftAdjuster lift(Adjuster adjuster, AssumedCar assumed) {
         AssumedCorner corner = assumed.corners().get(adjuster.id().corner());
         double perTurn = ((Setting.Thread) adjuster.setting()).mmPerTurn() * corner.liftPerThreadMm(adjuster.id().kind());
-        return new LiftAdjuster(adjuster.id().words(), adjuster.id().corner().ordinal(), perTurn,
+        return new LiftAdjuster(adjuster.id().words(), adjuster.id().corner(), perTurn,
                 adjuster.id().corner().axle() + " " + adjuster.id().kind(), LiftAdjuster.USUAL_LIFT_SD);
     }
 
