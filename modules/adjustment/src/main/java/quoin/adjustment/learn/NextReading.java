@@ -96,21 +96,50 @@ public final class NextReading {
         return mean;
     }
 
+    /** Least squares of y on x, both centred, by normal equations on x scaled to unit length (well conditioned). */
     private static double[][] regress(double[][] x, double[][] y) {
         int n = x.length;
         int m = y[0].length;
+        int r = x[0].length;
+        double[] scale = new double[r];
+        for (double[] row : x) {
+            for (int k = 0; k < r; k++) {
+                scale[k] += row[k] * row[k];
+            }
+        }
+        double[][] a = new double[r][r];
+        double[][] b = new double[r][m];
+        for (int i = 0; i < n; i++) {
+            for (int k = 0; k < r; k++) {
+                double u = x[i][k] / Math.sqrt(scale[k]);
+                for (int l = 0; l <= k; l++) {
+                    a[k][l] += u * x[i][l] / Math.sqrt(scale[l]);
+                }
+                for (int g = 0; g < m; g++) {
+                    b[k][g] += u * y[i][g];
+                }
+            }
+        }
+        double[][] l = Fit.cholesky(a);
         double[][] out = new double[n][m];
         for (int g = 0; g < m; g++) {
-            double[][] a = new double[n][];
-            double[] b = new double[n];
-            for (int i = 0; i < n; i++) {
-                a[i] = x[i].clone();
-                b[i] = y[i][g];
+            double[] w = new double[r];
+            for (int k = 0; k < r; k++) {
+                w[k] = b[k][g];
+                for (int j = 0; j < k; j++) {
+                    w[k] -= l[k][j] * w[j];
+                }
+                w[k] /= l[k][k];
             }
-            double[] w = LeastSquares.solve(a, b, n, 8).solution();
+            for (int k = r - 1; k >= 0; k--) {
+                for (int j = k + 1; j < r; j++) {
+                    w[k] -= l[j][k] * w[j];
+                }
+                w[k] /= l[k][k];
+            }
             for (int i = 0; i < n; i++) {
-                for (int k = 0; k < 8; k++) {
-                    out[i][g] += w[k] * x[i][k];
+                for (int k = 0; k < r; k++) {
+                    out[i][g] += w[k] * x[i][k] / Math.sqrt(scale[k]);
                 }
             }
         }

@@ -47,11 +47,9 @@ final class Trajectory {
      * @param after the same after the best turns
      * @param twice the same after two rounds
      * @param inside the truth
-     * @param extras extra readings so far (beyond one a round)
-     * @param cross believed cross, per cent, with its standard uncertainty
+     * @param extras extra readings so far (beyond one a round; the as-found reading is not a round)
      */
-    record Point(int round, boolean last, double now, double after, double twice, double settles, boolean inside,
-            int extras) {
+    record Point(int round, boolean last, double now, double after, double twice, boolean inside, int extras) {
     }
 
     /** Probabilities between which a verdict counts as close. */
@@ -110,6 +108,6 @@ final class Trajectory {
             int extras) {
         NextStep next = new StopRule(0.99, 0, 2).next(belief, GOALS, STEPS, advice);
         return new Point(round, last, next.probabilityNow(), next.probabilityAfterRound(),
-                next.probabilityAfterTwoRounds(), next.chanceReadingSettles(), inside, extras);
+                next.probabilityAfterTwoRounds(), inside, extras);
     }
 }
