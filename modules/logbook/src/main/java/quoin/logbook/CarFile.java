@@ -118,7 +118,7 @@ public final class CarFile {
 
     /** Copies what is in {@code old} and was not understood; what was understood and is gone now was taken out on purpose. */
     private static void copyUnknown(ObjectNode old, ObjectNode understood, ObjectNode fresh) {
-        old.fields().forEachRemaining(field -> {
+        old.properties().forEach(field -> {
             JsonNode known = understood.get(field.getKey());
             if (known == null && !field.getValue().isNull() && !fresh.has(field.getKey())) {
                 fresh.set(field.getKey(), field.getValue());

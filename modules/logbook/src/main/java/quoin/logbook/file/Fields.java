@@ -3,9 +3,7 @@ package quoin.logbook.file;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
@@ -153,12 +151,7 @@ public final class Fields {
 
     /** Hands every key of an object field to the consumer, with the object's own fields; none where it is absent. */
     public void forEach(String name, BiConsumer<String, Fields> consumer) {
-        optionalObject(name).ifPresent(object -> {
-            Iterator<Map.Entry<String, JsonNode>> fields = object.node.fields();
-            while (fields.hasNext()) {
-                consumer.accept(fields.next().getKey(), object);
-            }
-        });
+        optionalObject(name).ifPresent(object -> object.node.properties().forEach(f -> consumer.accept(f.getKey(), object)));
     }
 
     private FormatException missing(String name) {
