@@ -103,9 +103,9 @@ final class LegReadings {
             case CROSS -> Goal.cross(target.value(), target.tolerance());
             case FRONT_SHARE -> new Goal(Goal.Kind.FRONT_PERCENT, 0, target.value(), target.tolerance());
             case LEFT_SHARE -> new Goal(Goal.Kind.LEFT_PERCENT, 0, target.value(), target.tolerance());
-            case LOAD -> Goal.load(Corner.valueOf(reading.place()).ordinal(), KilogramForce.toNewtons(target.value()),
+            case LOAD -> Goal.load(Corner.valueOf(reading.place()), KilogramForce.toNewtons(target.value()),
                     KilogramForce.toNewtons(target.tolerance()));
-            default -> Goal.height(cornerOf(reading).ordinal(), target.value(), target.tolerance());
+            default -> Goal.height(cornerOf(reading), target.value(), target.tolerance());
         };
     }
 
