@@ -101,8 +101,8 @@ final class LegReadings {
     private Goal goal(ReadingId reading, Target target) {
         return switch (reading.kind()) {
             case CROSS -> Goal.cross(target.value(), target.tolerance());
-            case FRONT_SHARE -> new Goal(Goal.Kind.FRONT_PERCENT, 0, target.value(), target.tolerance());
-            case LEFT_SHARE -> new Goal(Goal.Kind.LEFT_PERCENT, 0, target.value(), target.tolerance());
+            case FRONT_SHARE -> new Goal(Goal.Kind.FRONT_PERCENT, Corner.LF, target.value(), target.tolerance());
+            case LEFT_SHARE -> new Goal(Goal.Kind.LEFT_PERCENT, Corner.LF, target.value(), target.tolerance());
             case LOAD -> Goal.load(Corner.valueOf(reading.place()), KilogramForce.toNewtons(target.value()),
                     KilogramForce.toNewtons(target.tolerance()));
             default -> Goal.height(cornerOf(reading), target.value(), target.tolerance());
