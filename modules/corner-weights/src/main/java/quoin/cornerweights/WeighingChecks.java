@@ -1,0 +1,109 @@
+package quoin.cornerweights;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import quoin.car.Car;
+import quoin.car.Corner;
+import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
+import quoin.logbook.Conditions;
+import quoin.logbook.Day;
+import quoin.logbook.Entry;
+import quoin.logbook.Figure;
+import quoin.workflow.Derived;
+import quoin.workflow.spi.Finding;
+
+/**
+ * Perches only move weight between the diagonals: total, front share and left share stay (a law of statics). Where they
+ * changed between two weighings though nothing else was touched, a scale or the seat is to be looked at.
+ */
+final class WeighingChecks {
+
+    /** Three standard deviations of the difference of two totals, kg, with scales read to 0.2 kg (common practice). */
+    static final double TOTAL_LIMIT_KG = 0.6;
+    /** The same for a share of a car of some 500 kg, %: 0.1 kg a scale, and the driver never sits twice alike. */
+    static final double SHARE_LIMIT_PERCENT = 0.15;
+    private static final Set<String> THAT_MOVE_MASS = Set.of(Conditions.DRIVER, Conditions.FUEL, Conditions.BALLAST, Conditions.TYRES,
+            Conditions.PADS);
+
+    private WeighingChecks() {
+    }
+
+    /** Findings on the last two weighings in which all four loads were read together. */
+    static List<Finding> of(Day day) {
+        List<Long> weighings = weighings(day);
+        if (weighings.size() < 2) {
+            return List.of();
+        }
+        long last = weighings.get(weighings.size() - 1);
+        long before = weighings.get(weighings.size() - 2);
+        if (otherThanPerches(day, before, last)) {
+            return List.of();
+        }
+        List<Finding> findings = new ArrayList<>();
+        check(day, ReadingKind.TOTAL, before, last, TOTAL_LIMIT_KG, "kg",
+                "a scale has drifted, or something was put on or taken off").ifPresent(findings::add);
+        check(day, ReadingKind.FRONT_SHARE, before, last, SHARE_LIMIT_PERCENT, "%",
+                "the driver sits differently, or a scale is wrong").ifPresent(findings::add);
+        check(day, ReadingKind.LEFT_SHARE, before, last, SHARE_LIMIT_PERCENT, "%",
+                "the driver leans, or a scale is wrong").ifPresent(findings::add);
+        return List.copyOf(findings);
+    }
+
+    private static List<Long> weighings(Day day) {
+        Set<Long> entries = new TreeSet<>();
+        day.history(ReadingId.of(ReadingKind.LOAD, Corner.LF)).forEach(f -> entries.add(f.entry()));
+        for (Corner corner : Corner.values()) {
+            entries.retainAll(day.history(ReadingId.of(ReadingKind.LOAD, corner)).stream().map(Figure::entry).toList());
+        }
+        return List.copyOf(entries);
+    }
+
+    /** True where anything happened between that may change total or shares, or the two were not read in the same state. */
+    private static boolean otherThanPerches(Day day, long before, long last) {
+        ReadingId any = ReadingId.of(ReadingKind.LOAD, Corner.LF);
+        if (!massState(day, any, before).equals(massState(day, any, last))) {
+            return true;
+        }
+        return day.effective().stream().filter(e -> e.number() > before && e.number() < last).anyMatch(e ->
+                e instanceof Entry.Adjustment a && a.turns().stream().anyMatch(t -> !t.adjuster().kind().isSpringLeg())
+                || e instanceof Entry.Condition c && (c.key().equals(Conditions.BALLAST) || c.key().equals(Conditions.PADS)));
+    }
+
+    private static Map<String, String> massState(Day day, ReadingId load, long entry) {
+        Map<String, String> state = new TreeMap<>();
+        day.latestAt(load, entry).map(Figure::conditions).orElse(Map.of()).forEach((key, value) -> {
+            if (THAT_MOVE_MASS.contains(key)) {
+                state.put(key, value);
+            }
+        });
+        return state;
+    }
+
+    private static Optional<Finding> check(Day day, ReadingKind kind, long before, long last, double limit, String unit, String likely) {
+        ReadingId id = ReadingId.ofCar(kind);
+        double change = value(day, id, last) - value(day, id, before);
+        if (Math.abs(change) <= limit) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.warning(String.format(
+                "%s changed by %+.2f %s since the last weighing, which perches cannot do: %s; zero the scales and weigh again",
+                sentence(kind.words()), change, unit, likely), id));
+    }
+
+    private static double value(Day day, ReadingId id, long entry) {
+        Car car = day.car();
+        return Derived.value(car, id, part -> day.latestAt(part, entry).map(f -> OptionalDouble.of(f.value()))
+                .orElse(OptionalDouble.empty())).orElseThrow();
+    }
+
+    private static String sentence(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+}
