@@ -1,9 +1,13 @@
 package quoin.adjustment;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -23,9 +27,8 @@ import org.openjdk.jmh.util.Statistics;
 
 /**
  * Time of the planner on one core, every invocation another problem, and of ojAlgo on the same problems in the same run.
- * Run {@link #main} on the module's test class path:
- * {@code mvn -pl modules/adjustment -am test-compile exec:exec -Dexec.executable=java -Dexec.classpathScope=test
- * -Dexec.args="-cp %classpath quoin.adjustment.PlanBenchmark"}.
+ * Run: {@code mvn -pl modules/adjustment -am -Pplan-benchmark -DskipTests test}, with
+ * {@code -Dplan.benchmark=cpu} for processor times only.
  */
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -137,8 +140,16 @@ public class PlanBenchmark {
                 : PlanOjAlgo.turns(problem, pool.step, new boolean[] {true, true, true, true, true, true, true, true});
     }
 
-    /** Runs all and prints a line per case, then the ratio of the medians to ojAlgo. */
+    /**
+     * Runs all and prints a line per case, then the ratio of the medians to ojAlgo. JMH's times are of the wall clock and
+     * mean little on a machine that is busy otherwise, so the processor time of single calls comes first; with the
+     * argument {@code cpu} that is all.
+     */
     public static void main(String[] arguments) throws RunnerException {
+        processorTimes();
+        if (List.of(arguments).contains("cpu")) {
+            return;
+        }
         var options = new OptionsBuilder().include(PlanBenchmark.class.getName());
         var results = List.copyOf(new Runner(options.build()).run());
         System.out.printf(Locale.ROOT, "%n%-78s %10s %10s %10s%n", "case", "median ms", "p99 ms", "worst ms");
@@ -156,6 +167,45 @@ public class PlanBenchmark {
                 }
             }
         }
+    }
+
+    private static void processorTimes() {
+        System.out.printf(Locale.ROOT, "%-78s %10s %10s %10s%n", "processor time", "median ms", "p99 ms", "worst ms");
+        for (double step : new double[] {0.25, 0.125}) {
+            for (PlanBenchCases.Kind kind : PlanBenchCases.Kind.values()) {
+                if (kind == PlanBenchCases.Kind.CAR || kind == PlanBenchCases.Kind.NEARLY_SINGULAR) {
+                    Four four = new Four();
+                    four.kind = kind.name();
+                    processorTime("best of four " + kind, four, step, PlanSearch::best);
+                }
+                if (kind != PlanBenchCases.Kind.CAR) {
+                    Eight eight = new Eight();
+                    eight.kind = kind.name();
+                    processorTime("best of eight " + kind, eight, step, PlanSearch::best);
+                    processorTime("per visit count of eight " + kind, eight, step,
+                            problem -> PlanSearch.bestPerVisitCount(problem, 4));
+                }
+            }
+        }
+    }
+
+    private static void processorTime(String name, Pool pool, double step, Function<StepProblem, Object> search) {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        pool.step = step;
+        pool.prepare();
+        double[] times = new double[1000];
+        int found = 0;
+        for (int round = 0; round < 2; round++) {
+            for (int i = 0; i < times.length; i++) {
+                StepProblem problem = pool.next();
+                long before = threads.getCurrentThreadCpuTime();
+                found += search.apply(problem) == null ? 0 : 1;
+                times[i] = (threads.getCurrentThreadCpuTime() - before) / 1e6;
+            }
+        }
+        Arrays.sort(times);
+        System.out.printf(Locale.ROOT, "%-78s %10.3f %10.3f %10.3f%n", name + " step=" + step + " (" + found + " calls)",
+                times[500], times[990], times[999]);
     }
 
     private static String name(RunResult result) {
