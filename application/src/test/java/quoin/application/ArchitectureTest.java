@@ -23,6 +23,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.openide.util.Lookup;
+import quoin.workflow.spi.Stage;
 
 /** The arrows and bans of the house. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -67,6 +68,13 @@ class ArchitectureTest {
                                 && !type(Lookup.class).or(type(Lookup.Result.class)).or(type(Lookup.Item.class))
                                 .or(type(Lookup.Provider.class)).or(type(Lookup.Template.class)).test(to))));
         rule.check(quoin);
+    }
+
+    @Test
+    void rulesOfStagesDrawNothing() {
+        noClasses().that().implement(Stage.class)
+                .should().dependOnClassesThat().resideInAnyPackage("java.awt..", "javax.swing..", "quoin.workbench..")
+                .check(quoin);
     }
 
     @Test

@@ -9,7 +9,9 @@ import java.net.URL;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.jar.Manifest;
 import java.util.stream.Collectors;
@@ -55,6 +57,24 @@ class LayerTest {
                 "Menu/Tools/org-netbeans-modules-options-OptionsWindowAction.shadow",
                 "Menu/Tools/org-netbeans-modules-options-OptionsWindowAction-separatorBefore.instance",
                 "Menu/Help/AboutAction.shadow", "OptionsDialog/Keymaps.instance")), shown);
+    }
+
+    @Test
+    void oneShortcutDoesOneThing() throws IOException, SAXException {
+        Set<String> hidden = hidden();
+        Map<String, Set<String>> actions = new TreeMap<>();
+        for (URL layer : layers(url -> true)) {
+            FileObject folder = new XMLFileSystem(layer).findResource("Shortcuts");
+            for (FileObject shortcut : folder == null ? new FileObject[0] : folder.getChildren()) {
+                if (shortcut.hasExt("shadow") && !hidden.contains(shortcut.getPath())) {
+                    actions.computeIfAbsent(shortcut.getName(), name -> new TreeSet<>())
+                            .add(String.valueOf(shortcut.getAttribute("originalFile")));
+                }
+            }
+        }
+        assertTrue(actions.containsKey("D-Z"), "No shortcuts were seen");
+        actions.values().removeIf(targets -> targets.size() == 1);
+        assertEquals(Map.of(), actions);
     }
 
     private static Set<String> hidden() throws IOException, SAXException {

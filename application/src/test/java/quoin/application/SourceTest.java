@@ -38,7 +38,7 @@ class SourceTest {
             Pattern.compile("(?<![\\w.$}/])/(work|home|root)/[\\w.]"),
             Pattern.compile("\\.\\./[s]hared"),
             Pattern.compile("(?i)[s]eed document"),
-            Pattern.compile("\\b([T]ODO|[F]IXME|[X]XX)\\b"),
+            Pattern.compile("\\b([T]ODO|[F]IXME)\\b"),
             Pattern.compile("(?i)\\b[i]ssues? #?\\d"));
     private static final Pattern PAPER = Pattern.compile("(?<![\\w/*.-])[\\w./-]*\\w\\.md\\b");
 
@@ -113,7 +113,8 @@ class SourceTest {
             long last = unit.getLineMap().getLineNumber(positions.getEndPosition(unit, method));
             if (last - first + 1 > METHOD_LINES) {
                 ClassTree owner = (ClassTree) getCurrentPath().getParentPath().getLeaf();
-                tooLong.add(owner.getSimpleName() + "." + method.getName() + " has " + (last - first + 1) + " lines");
+                tooLong.add(name(Path.of(unit.getSourceFile().toUri())) + ": " + owner.getSimpleName() + "."
+                        + method.getName() + " has " + (last - first + 1) + " lines");
             }
             return super.visitMethod(method, nothing);
         }
