@@ -1,0 +1,173 @@
+package quoin.workbench;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.MissingResourceException;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import org.openide.util.NbBundle;
+import org.openide.util.NbBundle.Messages;
+import quoin.car.Car;
+import quoin.car.Corner;
+import quoin.car.CrossGoal;
+import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
+import quoin.logbook.Entry;
+
+/** Says in plain words what an entry of the logbook tells. */
+@Messages({
+    "# {0} - car", "entry.car=Car: {0}",
+    "# {0} - figures", "entry.practice={0} (practice car)",
+    "# {0} - turns", "entry.turned=Turned {0}",
+    "# {0} - key", "# {1} - value", "entry.condition={0}: {1}",
+    "# {0} - reading", "# {1} - band", "entry.target=Target for {0}: {1}",
+    "# {0} - goal", "entry.goal=Cross weight target: {0}",
+    "# {0} - words", "entry.note=Note: {0}",
+    "# {0} - stage", "entry.signed={0} signed off",
+    "# {0} - stage", "# {1} - reason", "entry.signedWithReason={0} signed off with a reason: {1}",
+    "# {0} - stage", "# {1} - words", "entry.reopened={0} opened again: {1}",
+    "entry.closed=Day closed",
+    "# {0} - reason", "entry.closedWithReason=Day closed out of order: {0}",
+    "# {0} - number", "entry.undone=Undone: entry {0}",
+    "# {0} - number", "entry.redone=Redone: undo {0}",
+    "# {0} - number", "# {1} - why", "entry.withdrawn=Entry {0} withdrawn{1}",
+    "# {0} - number", "# {1} - words", "# {2} - why", "entry.corrected=Entry {0} corrected, now: {1}{2}",
+    "# {0} - kind", "entry.unknown=Entry of a kind not known here: {0}",
+    "goal.equalDiagonals=RF+LR is half of the total",
+    "goal.equalFronts=LF and RF alike",
+    "goal.sameFrontShare=same front share on each side",
+    "goal.wanted=the value typed"})
+public final class EntryWords {
+
+    private final Car car;
+    private final ReadingFormat format;
+    private final AdjusterWords adjusters;
+    private final UnaryOperator<String> stageTitle;
+
+    /**
+     * @param stageTitle title of a stage by its id
+     */
+    public EntryWords(Car car, DisplayUnits units, UnaryOperator<String> stageTitle) {
+        this.car = car;
+        this.format = new ReadingFormat(car, units);
+        this.adjusters = new AdjusterWords(car, units);
+        this.stageTitle = stageTitle;
+    }
+
+    public String of(Entry entry) {
+        if (entry instanceof Entry.CarDescribed described) {
+            return Bundle.entry_car(described.car().name());
+        } else if (entry instanceof Entry.Reading reading) {
+            String figures = figures(reading);
+            return reading.source() == Entry.Source.PRACTICE_CAR ? Bundle.entry_practice(figures) : figures;
+        } else if (entry instanceof Entry.Adjustment adjustment) {
+            return turned(adjustment);
+        } else if (entry instanceof Entry.Condition condition) {
+            return withWords(condition(condition.key(), condition.value()), condition.words());
+        } else if (entry instanceof Entry.TargetSet set) {
+            return Bundle.entry_target(set.reading().words(), format.band(set.reading(), set.target().value(), set.target().tolerance()));
+        } else if (entry instanceof Entry.GoalSet set) {
+            return Bundle.entry_goal(goal(set.goal()));
+        } else if (entry instanceof Entry.Note note) {
+            return Bundle.entry_note(note.words());
+        }
+        return ofOrder(entry);
+    }
+
+    private String ofOrder(Entry entry) {
+        String stage = stageTitle.apply(entry.header().stage());
+        if (entry instanceof Entry.SignOff signOff) {
+            return signOff.waived().map(r -> Bundle.entry_signedWithReason(stage, r)).orElseGet(() -> Bundle.entry_signed(stage));
+        } else if (entry instanceof Entry.Reopened reopened) {
+            return Bundle.entry_reopened(stage, reopened.words());
+        } else if (entry instanceof Entry.DayClosed closed) {
+            return closed.outOfOrder().map(Bundle::entry_closedWithReason).orElseGet(Bundle::entry_closed);
+        } else if (entry instanceof Entry.Correction correction) {
+            return correction(correction);
+        } else if (entry instanceof Entry.Unknown unknown) {
+            return Bundle.entry_unknown(unknown.kind());
+        }
+        throw new IllegalArgumentException("no words for " + entry.getClass().getSimpleName());
+    }
+
+    private String correction(Entry.Correction correction) {
+        String number = Long.toString(correction.corrects());
+        if (correction.words().equals(UndoHistory.UNDO)) {
+            return Bundle.entry_undone(number);
+        }
+        if (correction.words().equals(UndoHistory.REDO)) {
+            return Bundle.entry_redone(number);
+        }
+        String why = correction.words().isBlank() ? "" : " (" + correction.words() + ")";
+        Optional<Entry> replacement = correction.replacement();
+        return replacement.map(r -> Bundle.entry_corrected(number, of(r), why)).orElseGet(() -> Bundle.entry_withdrawn(number, why));
+    }
+
+    private String figures(Entry.Reading reading) {
+        Map<ReadingKind, List<ReadingId>> byKind = reading.values().keySet().stream()
+                .collect(Collectors.groupingBy(ReadingId::kind, LinkedHashMap::new, Collectors.toList()));
+        return byKind.entrySet().stream().map(e -> {
+            String figures = walking(e.getValue()).stream()
+                    .map(id -> id.place() + " " + format.number(id, reading.values().get(id))).collect(Collectors.joining(", "));
+            return capital(e.getKey().words()) + ": " + figures + " " + format.unit(e.getValue().get(0));
+        }).collect(Collectors.joining("; ")).strip();
+    }
+
+    private List<ReadingId> walking(List<ReadingId> readings) {
+        return readings.stream().sorted((a, b) -> Integer.compare(place(a), place(b))).toList();
+    }
+
+    private int place(ReadingId reading) {
+        for (Corner corner : car.walkingOrder()) {
+            if (corner.name().equals(reading.place())
+                    || car.heightPoint(corner).filter(p -> p.name().equals(reading.place())).isPresent()) {
+                return car.walkingOrder().indexOf(corner);
+            }
+        }
+        return Integer.MAX_VALUE;
+    }
+
+    private String turned(Entry.Adjustment adjustment) {
+        String turns = adjustment.turns().stream().map(t -> adjusters.sentence(t.adjuster(), t.amount())
+                + t.lengthMm().stream().mapToObj(l -> " (" + adjusters.length(l) + ")").collect(Collectors.joining()))
+                .collect(Collectors.joining("; "));
+        return withWords(Bundle.entry_turned(turns), adjustment.words());
+    }
+
+    /** A condition as the racer says it: "Front bar disconnected". Keys not known here are shown as they are. */
+    public static String condition(String key, String value) {
+        try {
+            return NbBundle.getMessage(EntryWords.class, "condition." + key + "." + value);
+        } catch (MissingResourceException e) {
+            return Bundle.entry_condition(keyWords(key), value);
+        }
+    }
+
+    private static String keyWords(String key) {
+        try {
+            return NbBundle.getMessage(EntryWords.class, "condition." + key);
+        } catch (MissingResourceException e) {
+            return capital(key.replace('-', ' '));
+        }
+    }
+
+    /** The kind of cross target in words. */
+    public static String goal(CrossGoal goal) {
+        return switch (goal) {
+            case EQUAL_DIAGONALS -> Bundle.goal_equalDiagonals();
+            case EQUAL_FRONTS -> Bundle.goal_equalFronts();
+            case SAME_FRONT_SHARE -> Bundle.goal_sameFrontShare();
+            case WANTED -> Bundle.goal_wanted();
+        };
+    }
+
+    private static String withWords(String text, String words) {
+        return words.isBlank() ? text : text + " (" + words + ")";
+    }
+
+    static String capital(String words) {
+        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+}

@@ -1,0 +1,61 @@
+package quoin.workbench;
+
+import java.util.Optional;
+import java.util.function.Function;
+import org.openide.util.NbBundle.Messages;
+import quoin.logbook.Conditions;
+import quoin.logbook.Entry;
+import quoin.logbook.Header;
+import quoin.workflow.NextStep;
+import quoin.workflow.Requirement;
+
+/**
+ * What pressing the button on the card does: record that the step was done, or go to where it is done.
+ *
+ * @param button words on the button, with its mnemonic marked
+ * @param stage  stage the step belongs to
+ * @param record the entry to record; empty where the step is done in the stage's window
+ */
+@Messages({
+    "next.done=Do&ne",
+    "next.read=To the fields (&N)",
+    "next.turn=To the plan (&N)",
+    "next.sign=Sig&n off",
+    "next.close=Close the day (&N)",
+    "next.nothing=&Nothing left to do"})
+public record NextAction(String button, String stage, Optional<Function<Header, Entry>> record) {
+
+    public static NextAction of(DaySnapshot day) {
+        NextStep next = day.status().next();
+        return switch (next.kind()) {
+            case CONDITION -> unmet(day, next.stageId())
+                    .map(r -> recording(Bundle.next_done(), next, h -> new Entry.Condition(h, r.key(), r.value(), "")))
+                    .orElseGet(() -> going(Bundle.next_read(), next));
+            case SETTLE -> recording(Bundle.next_done(), next, h -> new Entry.Condition(h, Conditions.SETTLED, Conditions.YES, ""));
+            case READ -> going(Bundle.next_read(), next);
+            case TURN -> going(Bundle.next_turn(), next);
+            case SIGN_OFF -> recording(Bundle.next_sign(), next, h -> new Entry.SignOff(h, Optional.empty()));
+            case CLOSE -> recording(Bundle.next_close(), next, h -> new Entry.DayClosed(h, Optional.empty()));
+            case DONE -> going(Bundle.next_nothing(), next);
+        };
+    }
+
+    /** The first condition of a stage that does not hold. */
+    static Optional<Requirement> unmet(DaySnapshot day, String stageId) {
+        return day.stage(stageId).flatMap(s -> s.stage().requirements(day.car()).stream()
+                .filter(r -> !holds(day, r)).findFirst());
+    }
+
+    /** True where the condition was recorded with the value wanted. */
+    public static boolean holds(DaySnapshot day, Requirement requirement) {
+        return day.day().condition(requirement.key()).filter(requirement.value()::equals).isPresent();
+    }
+
+    private static NextAction recording(String button, NextStep next, Function<Header, Entry> entry) {
+        return new NextAction(button, next.stageId(), Optional.of(entry));
+    }
+
+    private static NextAction going(String button, NextStep next) {
+        return new NextAction(button, next.stageId(), Optional.empty());
+    }
+}

@@ -1,0 +1,32 @@
+package quoin.workbench;
+
+import java.awt.BorderLayout;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.SwingConstants;
+
+/** A shape with its word beside it; long words wrap. */
+public final class VerdictLabel extends JPanel {
+
+    private final JLabel shape = new JLabel();
+    private final WrapText word = new WrapText("");
+
+    public VerdictLabel() {
+        super(new BorderLayout(Looks.em(0.4), 0));
+        setOpaque(false);
+        shape.setVerticalAlignment(SwingConstants.TOP);
+        add(shape, BorderLayout.LINE_START);
+        add(word, BorderLayout.CENTER);
+    }
+
+    public void show(VerdictWords verdict) {
+        shape.setIcon(verdict.mark().icon());
+        word.setText(verdict.word());
+        getAccessibleContext().setAccessibleName(verdict.word());
+    }
+
+    @Override
+    public int getBaseline(int width, int height) {
+        return word.getBaseline(Math.max(1, width), Math.max(1, height));
+    }
+}

@@ -1,0 +1,72 @@
+package quoin.workbench;
+
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.Insets;
+import javax.swing.JTextArea;
+import javax.swing.UIManager;
+
+/** Text that wraps like a paragraph and looks like a label. It takes no focus; screen readers read it all the same. */
+public final class WrapText extends JTextArea {
+
+    private final double factor;
+    private final int style;
+
+    public WrapText(String text) {
+        this(text, 1, Font.PLAIN);
+    }
+
+    public WrapText(String text, double factor, int style) {
+        super(text);
+        this.factor = factor;
+        this.style = style;
+        setLineWrap(true);
+        setWrapStyleWord(true);
+        setEditable(false);
+        setFocusable(false);
+        setMargin(new Insets(0, 0, 0, 0));
+        dress();
+    }
+
+    private void dress() {
+        setOpaque(false);
+        setBorder(null);
+        setFont(Looks.font(factor, style));
+        setForeground(UIManager.getColor("Label.foreground"));
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (factor > 0) {
+            dress();
+        }
+    }
+
+    @Override
+    public void setText(String text) {
+        if (!text.equals(getText())) {
+            super.setText(text);
+            getAccessibleContext().setAccessibleName(text);
+        }
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean widthChanged = width != getWidth();
+        super.setBounds(x, y, width, height);
+        if (widthChanged) {
+            revalidate();
+        }
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(Looks.em(8), getPreferredSize().height);
+    }
+
+    @Override
+    public Dimension getMaximumSize() {
+        return new Dimension(Integer.MAX_VALUE, getPreferredSize().height);
+    }
+}
