@@ -1,6 +1,5 @@
 package quoin.workbench;
 
-import java.io.IOException;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.Comparator;
@@ -20,6 +19,7 @@ import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
 import quoin.logbook.Journal;
+import quoin.logbook.JournalException;
 import quoin.workflow.OrderOfWork;
 import quoin.workflow.spi.Stage;
 
@@ -95,7 +95,7 @@ public final class CurrentDay {
     private void closeFile(Journal closing) {
         try {
             closing.close();
-        } catch (IOException e) {
+        } catch (JournalException e) {
             failureListeners.forEach(l -> l.accept(e.getMessage()));
         }
     }
@@ -149,7 +149,7 @@ public final class CurrentDay {
         }
         try {
             journal.append(entry.apply(new Header(0, Instant.EPOCH, stageId)));
-        } catch (IOException | RuntimeException e) {
+        } catch (RuntimeException e) {
             failureListeners.forEach(l -> l.accept(Bundle.day_notRecorded(e.getMessage())));
             return false;
         }

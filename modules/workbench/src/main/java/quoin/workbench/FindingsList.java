@@ -7,7 +7,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
 import org.openide.util.NbBundle.Messages;
-import quoin.workflow.Finding;
+import quoin.workflow.spi.Finding;
 
 /** What the checks of a stage found, the gravest first. */
 @Messages({

@@ -7,7 +7,8 @@ import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
 import quoin.workflow.NextStep;
-import quoin.workflow.Requirement;
+import quoin.workflow.RequirementState;
+import quoin.workflow.spi.Requirement;
 
 /**
  * What pressing the button on the card does: record that the step was done, or go to where it is done.
@@ -40,15 +41,10 @@ public record NextAction(String button, String stage, Optional<Function<Header, 
         };
     }
 
-    /** The first condition of a stage that does not hold. */
-    static Optional<Requirement> unmet(DaySnapshot day, String stageId) {
-        return day.stage(stageId).flatMap(s -> s.stage().requirements(day.car()).stream()
-                .filter(r -> !holds(day, r)).findFirst());
-    }
-
-    /** True where the condition was recorded with the value wanted. */
-    public static boolean holds(DaySnapshot day, Requirement requirement) {
-        return day.day().condition(requirement.key()).filter(requirement.value()::equals).isPresent();
+    /** The first condition of a stage that does not hold and can be recorded with one key. */
+    private static Optional<Requirement> unmet(DaySnapshot day, String stageId) {
+        return day.stage(stageId).flatMap(s -> s.requirements().stream().filter(r -> !r.holds()).findFirst())
+                .map(RequirementState::requirement).filter(r -> !r.value().isEmpty());
     }
 
     private static NextAction recording(String button, NextStep next, Function<Header, Entry> entry) {

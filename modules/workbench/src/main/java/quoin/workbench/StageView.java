@@ -1,0 +1,21 @@
+package quoin.workbench;
+
+import javax.swing.JComponent;
+
+/** What a stage shows in its window; the window itself brings the heading, the scrolling and the sign-off. */
+public interface StageView {
+
+    /** The content; made once. */
+    JComponent component();
+
+    /** Shows the day at its present revision; what is being typed stays. */
+    void show(DaySnapshot day);
+
+    /** Puts the caret where the next figure is typed or the next condition ticked. */
+    void toEntry();
+
+    /** Puts the caret where turns are recorded; where a stage turns nothing, the same as {@link #toEntry()}. */
+    default void toTurns() {
+        toEntry();
+    }
+}

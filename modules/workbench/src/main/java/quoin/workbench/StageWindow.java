@@ -1,0 +1,214 @@
+package quoin.workbench;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.Scrollable;
+import javax.swing.SwingConstants;
+import org.openide.awt.UndoRedo;
+import org.openide.util.NbBundle.Messages;
+import org.openide.windows.TopComponent;
+import org.openide.windows.WindowManager;
+import quoin.workflow.NextStep;
+import quoin.workflow.StageStatus;
+
+/**
+ * The window of one stage. Its preferred id is {@code "stage-"} and the stage's id, so that the order of work finds it. The
+ * content is made when the window is first shown and brought up to date whenever the day changes while it is in front.
+ */
+@Messages({
+    "window.noDay=No day is open.",
+    "window.noDayRemedy=Choose File > Rehearse with the practice car to walk a day without a car, or New day for your own, or open one.",
+    "# {0} - state", "window.state=Stage: {0}"})
+public abstract class StageWindow extends TopComponent {
+
+    private static final long serialVersionUID = 1L;
+    private static final String PREFIX = "stage-";
+    private static final String EMPTY = "empty";
+    private static final String DAY = "day";
+
+    private final String stageId;
+    private final transient CurrentDay current = CurrentDay.inUse();
+    private final transient Runnable onChange = this::dayChanged;
+    private final JPanel cards = new JPanel(new CardLayout());
+    private final JLabel title = Looks.label("", 1.5, Font.BOLD);
+    private final JLabel state = Looks.label("", 1.1, Font.BOLD);
+    private final WrapText purpose = new WrapText("");
+    private transient StageView view;
+    private transient SignOffBar signOff;
+    private long shownRevision = -1;
+
+    /**
+     * @param stageId id of the stage
+     * @param name    as shown on the window's tab
+     */
+    protected StageWindow(String stageId, String name) {
+        this.stageId = stageId;
+        setName(name);
+        setDisplayName(name);
+        putClientProperty(PROP_CLOSING_DISABLED, true);
+        putClientProperty(PROP_UNDOCKING_DISABLED, true);
+        putClientProperty(PROP_DRAGGING_DISABLED, true);
+        getAccessibleContext().setAccessibleName(name);
+        setLayout(new BorderLayout());
+    }
+
+    /** Makes the content, once. */
+    protected abstract StageView createView(CurrentDay currentDay);
+
+    /** The window of a stage, opened and in front; nothing where the stage has none. */
+    public static void bringToFront(String stage) {
+        if (WindowManager.getDefault().findTopComponent(PREFIX + stage) instanceof StageWindow window) {
+            window.open();
+            window.requestActive();
+        }
+    }
+
+    /** Brings the window where a step is done to the front, with the caret where it is done. */
+    public static void bringToFront(NextStep step) {
+        if (WindowManager.getDefault().findTopComponent(PREFIX + step.stageId()) instanceof StageWindow window) {
+            window.open();
+            window.requestActive();
+            window.toWork(step.kind());
+        }
+    }
+
+    private void toWork(NextStep.Kind kind) {
+        build();
+        dayChanged();
+        if (kind == NextStep.Kind.TURN) {
+            view.toTurns();
+        } else {
+            view.toEntry();
+        }
+    }
+
+    private void build() {
+        if (view != null) {
+            return;
+        }
+        view = createView(current);
+        signOff = new SignOffBar(current, stageId);
+        JPanel day = new JPanel(new BorderLayout());
+        day.add(heading(), BorderLayout.NORTH);
+        JPanel content = new WidthOfTheWindow();
+        content.add(view.component(), BorderLayout.CENTER);
+        JScrollPane scroll = new JScrollPane(content);
+        scroll.setBorder(null);
+        scroll.getVerticalScrollBar().setUnitIncrement(Looks.em(2));
+        day.add(scroll, BorderLayout.CENTER);
+        day.add(signOff, BorderLayout.SOUTH);
+        JPanel empty = Looks.column(new WrapText(Bundle.window_noDay(), 1.5, Font.BOLD), new WrapText(Bundle.window_noDayRemedy(), 1.2, Font.PLAIN));
+        empty.setBorder(Looks.padding(2, 2));
+        cards.add(empty, EMPTY);
+        cards.add(day, DAY);
+        add(cards, BorderLayout.CENTER);
+    }
+
+    private JPanel heading() {
+        JPanel line = new JPanel(new BorderLayout(Looks.em(1), 0));
+        line.add(title, BorderLayout.LINE_START);
+        state.setHorizontalAlignment(SwingConstants.LEADING);
+        line.add(state, BorderLayout.CENTER);
+        JPanel heading = Looks.column(line, purpose);
+        heading.setBorder(Looks.padding(0.5, 0.9));
+        return heading;
+    }
+
+    @Override
+    protected void componentOpened() {
+        current.addListener(onChange);
+    }
+
+    @Override
+    protected void componentClosed() {
+        current.removeListener(onChange);
+    }
+
+    @Override
+    protected void componentShowing() {
+        build();
+        shownRevision = -1;
+        dayChanged();
+    }
+
+    @Override
+    protected void componentActivated() {
+        if (view != null && current.snapshot().isPresent() && !isAncestorOf(focusOwner())) {
+            view.toEntry();
+        }
+    }
+
+    private static Component focusOwner() {
+        return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    }
+
+    private void dayChanged() {
+        if (view == null || !isShowing() && shownRevision >= 0) {
+            return;
+        }
+        var snapshot = current.snapshot();
+        boolean usable = snapshot.flatMap(s -> s.stage(stageId)).isPresent();
+        ((CardLayout) cards.getLayout()).show(cards, usable ? DAY : EMPTY);
+        if (!usable) {
+            shownRevision = -1;
+            return;
+        }
+        StageStatus stage = snapshot.get().stage(stageId).get();
+        title.setText(stage.stage().title());
+        VerdictWords words = VerdictWords.of(stage.state());
+        state.setIcon(words.mark().icon(1.1));
+        state.setText(words.word());
+        state.getAccessibleContext().setAccessibleName(Bundle.window_state(words.word()));
+        purpose.setText(stage.stage().purpose());
+        view.show(snapshot.get());
+        signOff.show(stage);
+        shownRevision = snapshot.get().day().revision();
+    }
+
+    @Override
+    public UndoRedo getUndoRedo() {
+        return current.undoRedo();
+    }
+
+    /** As wide as the window shows, as high as the content needs. */
+    private static final class WidthOfTheWindow extends JPanel implements Scrollable {
+        private static final long serialVersionUID = 1L;
+
+        WidthOfTheWindow() {
+            super(new BorderLayout());
+        }
+
+        @Override
+        public Dimension getPreferredScrollableViewportSize() {
+            return getPreferredSize();
+        }
+
+        @Override
+        public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+            return Looks.em(2);
+        }
+
+        @Override
+        public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+            return Math.max(Looks.em(2), visible.height - Looks.em(4));
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportHeight() {
+            return getParent() != null && getParent().getHeight() > getPreferredSize().height;
+        }
+    }
+}

@@ -1,0 +1,219 @@
+package quoin.workbench;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.FlowLayout;
+import java.awt.Font;
+import java.awt.GridBagLayout;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import org.openide.util.NbBundle.Messages;
+import quoin.car.Adjuster;
+import quoin.car.AdjusterId;
+import quoin.car.AdjusterKind;
+import quoin.car.Car;
+import quoin.logbook.Entry;
+import quoin.workflow.CornerMove;
+import quoin.workflow.RoundPlan;
+
+/**
+ * Records what was really turned, one field per adjuster in walking order, filled from the plan. The racer changes what he did
+ * otherwise, empties what he left, and may type the thread length he measured.
+ */
+@Messages({
+    "turns.adjuster=Adjuster", "turns.done=Really turned", "turns.length=Thread now, mm", "turns.today=Today in all",
+    "turns.record=Record the t&urns",
+    "turns.recordTip=Records what stands in the fields (Ctrl+Enter, or Enter in the last field)",
+    "turns.hint=Such as 2 turns + 3 notches down, 2t 3n up, -2 1/4. Empty: left alone.",
+    "turns.nothing=Nothing was turned; nothing is recorded.",
+    "turns.recorded=Recorded. Now settle the car: bounce each end three times, roll it back and forth.",
+    "# {0} - adjuster", "# {1} - problem", "turns.problem={0}: {1}.",
+    "# {0} - adjuster", "turns.fieldName={0}, really turned",
+    "# {0} - adjuster", "turns.lengthName={0}, thread length in mm"})
+public final class TurnsForm extends JPanel {
+
+    private static final int TURN_COLUMNS = 18;
+    private static final int LENGTH_COLUMNS = 6;
+    private static final String OUTLINE = "JComponent.outline";
+
+    private record Row(AdjusterId adjuster, JTextField turns, JTextField length, JLabel today) {
+    }
+
+    private final CurrentDay current;
+    private final String stageId;
+    private final Function<Car, List<AdjusterId>> which;
+    private final JPanel fields = new JPanel(new GridBagLayout());
+    private final WrapText message = new WrapText(Bundle.turns_hint());
+    private final List<Row> rows = new ArrayList<>();
+    private Map<AdjusterId, String> prefilled = Map.of();
+    private DaySnapshot shown;
+
+    /**
+     * @param which the adjusters that may be turned, in walking order
+     */
+    public TurnsForm(CurrentDay current, String stageId, Function<Car, List<AdjusterId>> which) {
+        super(new BorderLayout(0, Looks.em(0.4)));
+        this.current = current;
+        this.stageId = stageId;
+        this.which = which;
+        setOpaque(false);
+        fields.setOpaque(false);
+        JPanel buttons = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.5), 0));
+        buttons.setOpaque(false);
+        var record = Looks.button(Bundle.turns_record(), this::record);
+        record.setToolTipText(Bundle.turns_recordTip());
+        buttons.add(record);
+        add(fields, BorderLayout.NORTH);
+        add(message, BorderLayout.CENTER);
+        add(buttons, BorderLayout.SOUTH);
+        Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.CTRL_DOWN_MASK), "recordTurns", this::record);
+    }
+
+    /** Adjusters of a stage as the car has them, in walking order, without those that are locked. */
+    public static List<AdjusterId> adjusters(Car car, Set<AdjusterKind> kinds) {
+        return car.adjusters().stream().filter(a -> kinds.contains(a.id().kind()) && !a.locked()).map(Adjuster::id).toList();
+    }
+
+    /** Shows what was turned today and fills the fields from the plan; what was typed stays. */
+    public void show(DaySnapshot day, Optional<RoundPlan> plan) {
+        List<AdjusterId> adjusters = which.apply(day.car());
+        if (!adjusters.equals(rows.stream().map(Row::adjuster).toList())) {
+            rebuild(adjusters);
+        }
+        shown = day;
+        AdjusterWords words = day.adjusterWords();
+        Map<AdjusterId, String> planned = planned(plan, words);
+        for (Row row : rows) {
+            double today = day.day().turned(row.adjuster());
+            row.today().setText(today == 0 ? "–" : words.amount(row.adjuster(), today));
+            String before = prefilled.getOrDefault(row.adjuster(), "");
+            if (row.turns().getText().equals(before)) {
+                row.turns().setText(planned.getOrDefault(row.adjuster(), ""));
+            }
+        }
+        prefilled = planned;
+    }
+
+    private static Map<AdjusterId, String> planned(Optional<RoundPlan> plan, AdjusterWords words) {
+        Map<AdjusterId, String> planned = new HashMap<>();
+        plan.map(RoundPlan::moves).orElse(List.of())
+                .forEach((CornerMove m) -> planned.put(m.adjuster(), words.amount(m.adjuster(), m.turns())));
+        return planned;
+    }
+
+    private void rebuild(List<AdjusterId> adjusters) {
+        rows.clear();
+        fields.removeAll();
+        String[] heads = {Bundle.turns_adjuster(), Bundle.turns_done(), Bundle.turns_length(), Bundle.turns_today()};
+        for (int i = 0; i < heads.length; i++) {
+            fields.add(Looks.label(heads[i], 1, Font.BOLD), Looks.cell(i, 0, i == heads.length - 1 ? 1 : 0));
+        }
+        adjusters.forEach(this::addRow);
+        prefilled = Map.of();
+        revalidate();
+    }
+
+    private void addRow(AdjusterId adjuster) {
+        JTextField turns = new JTextField("", TURN_COLUMNS);
+        turns.setFont(Looks.font(1.2, Font.BOLD));
+        turns.getAccessibleContext().setAccessibleName(Bundle.turns_fieldName(adjuster.words()));
+        turns.setName("turns." + adjuster);
+        JTextField length = new JTextField("", LENGTH_COLUMNS);
+        length.setFont(Looks.font(1.2, Font.PLAIN));
+        length.getAccessibleContext().setAccessibleName(Bundle.turns_lengthName(adjuster.words()));
+        JLabel name = Looks.label(adjuster.words(), 1.1, Font.BOLD);
+        name.setLabelFor(turns);
+        int index = rows.size();
+        rows.add(new Row(adjuster, turns, length, Looks.label("–", 1.1, Font.PLAIN)));
+        turns.addActionListener(e -> enter(index));
+        length.addActionListener(e -> enter(index));
+        Component[] parts = {name, turns, length, rows.get(index).today()};
+        for (int i = 0; i < parts.length; i++) {
+            fields.add(parts[i], Looks.cell(i, index + 1, i == parts.length - 1 ? 1 : 0));
+        }
+    }
+
+    /** Puts the caret into the first field. */
+    public void toFirst() {
+        focus(0);
+    }
+
+    private void focus(int index) {
+        if (index < rows.size()) {
+            JTextField field = rows.get(index).turns();
+            field.requestFocusInWindow();
+            field.selectAll();
+            fields.scrollRectToVisible(field.getBounds());
+        }
+    }
+
+    private void enter(int index) {
+        if (index + 1 < rows.size()) {
+            read();
+            focus(index + 1);
+        } else {
+            record();
+        }
+    }
+
+    /** What the fields say; empty where one of them cannot be read, which is then marked and said. */
+    private Optional<List<Entry.Turn>> read() {
+        AdjusterWords words = shown.adjusterWords();
+        List<Entry.Turn> turned = new ArrayList<>();
+        String problem = null;
+        for (Row row : rows) {
+            row.turns().putClientProperty(OUTLINE, null);
+            row.length().putClientProperty(OUTLINE, null);
+            JTextField reading = row.turns();
+            try {
+                double amount = words.parse(row.adjuster(), row.turns().getText());
+                reading = row.length();
+                OptionalDouble length = words.parseLength(row.length().getText());
+                if (amount != 0 || length.isPresent()) {
+                    turned.add(new Entry.Turn(row.adjuster(), amount, length));
+                }
+            } catch (IllegalArgumentException e) {
+                reading.putClientProperty(OUTLINE, "error");
+                problem = problem == null ? Bundle.turns_problem(row.adjuster().words(), e.getMessage()) : problem;
+            }
+        }
+        message.setText(problem == null ? Bundle.turns_hint() : problem);
+        return problem == null ? Optional.of(turned) : Optional.empty();
+    }
+
+    /** Records what stands in the fields as one adjustment. */
+    public void record() {
+        Optional<List<Entry.Turn>> turned = shown == null ? Optional.empty() : read();
+        if (turned.isEmpty()) {
+            return;
+        }
+        if (turned.get().isEmpty()) {
+            message.setText(Bundle.turns_nothing());
+            return;
+        }
+        List<String> before = rows.stream().map(r -> r.turns().getText()).toList();
+        if (current.record(stageId, h -> new Entry.Adjustment(h, turned.get(), ""))) {
+            for (int i = 0; i < rows.size(); i++) {
+                Row row = rows.get(i);
+                row.length().setText("");
+                if (row.turns().getText().equals(before.get(i))) {
+                    row.turns().setText("");
+                }
+            }
+            prefilled = Map.of();
+            message.setText(Bundle.turns_recorded());
+        }
+    }
+}
