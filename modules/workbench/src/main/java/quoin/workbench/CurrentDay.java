@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.openide.util.Lookup;
@@ -20,7 +19,11 @@ import quoin.logbook.Entry;
 import quoin.logbook.Header;
 import quoin.logbook.Journal;
 import quoin.logbook.JournalException;
+import quoin.rehearsal.PracticeCar;
+import quoin.workflow.Gate;
 import quoin.workflow.OrderOfWork;
+import quoin.workflow.Recheck;
+import quoin.workflow.RoundPlan;
 import quoin.workflow.spi.Stage;
 
 /**
@@ -34,6 +37,9 @@ import quoin.workflow.spi.Stage;
     "# {0} - reason", "day.notRecorded=Not recorded: {0} What you typed is still in its field."})
 public final class CurrentDay {
 
+    /** Key of the condition that marks a day as a rehearsal; its value is the seed. */
+    public static final String REHEARSAL = "rehearsal";
+
     private final List<Stage> stages;
     private final OrderOfWork order;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
@@ -42,14 +48,25 @@ public final class CurrentDay {
     private final UnitSettings unitSettings = new UnitSettings();
     private Journal journal;
     private DaySnapshot snapshot;
-    private BiFunction<Day, List<ReadingId>, Map<ReadingId, Double>> practiceCar;
+    private final RoundPlans plans;
+    private PracticeCar practiceCar;
 
     /** The instance of the running application, with every installed stage. */
     public CurrentDay() {
-        this(Lookup.getDefault().lookupAll(Stage.class));
+        this(Lookup.getDefault().lookupAll(Stage.class),
+                Optional.ofNullable(Lookup.getDefault().lookup(RoundPlanner.class)).orElse(RoundPlanner.NONE));
     }
 
+    /** For the stages given; no plans are made. */
     public CurrentDay(Collection<? extends Stage> stages) {
+        this(stages, RoundPlanner.NONE);
+    }
+
+    /**
+     * @param planner makes the plan of a round
+     */
+    public CurrentDay(Collection<? extends Stage> stages, RoundPlanner planner) {
+        this.plans = new RoundPlans(planner, this::tell);
         this.stages = stages.stream().<Stage>map(s -> s).sorted(Comparator.comparingInt(Stage::position)).toList();
         this.order = new OrderOfWork(this.stages);
     }
@@ -64,20 +81,32 @@ public final class CurrentDay {
         return stages;
     }
 
-    /** Opens a day and closes the one that was open. */
+    /** Opens a day and closes the one that was open. A day begun as a rehearsal goes on as one. */
     public void open(Journal opened) {
         Objects.requireNonNull(opened, "opened");
         close();
         journal = opened;
+        practiceCar = Day.of(opened.entries()).condition(REHEARSAL).map(CurrentDay::practiceCar).orElse(null);
         refold();
     }
 
-    /** Opens a day on which a practice car gives the readings. */
-    public void open(Journal opened, BiFunction<Day, List<ReadingId>, Map<ReadingId, Double>> practice) {
-        close();
-        practiceCar = Objects.requireNonNull(practice, "practice");
-        journal = Objects.requireNonNull(opened, "opened");
-        refold();
+    private static PracticeCar practiceCar(String seed) {
+        try {
+            return PracticeCar.ouzel23(Long.parseLong(seed));
+        } catch (NumberFormatException e) {
+            return PracticeCar.ouzel23(0);
+        }
+    }
+
+    /**
+     * Opens a new day of the demo car on which the practice car gives the readings.
+     *
+     * @param seed chooses the noise of its readings; kept in the day, so that it reads on the same after reopening
+     */
+    public void openRehearsal(Journal opened, long seed) {
+        open(opened);
+        practiceCar = PracticeCar.ouzel23(seed);
+        record("", h -> new Entry.Condition(h, REHEARSAL, Long.toString(seed), ""));
     }
 
     /** Closes the day's file; the windows then say what to do. */
@@ -86,6 +115,7 @@ public final class CurrentDay {
         journal = null;
         snapshot = null;
         practiceCar = null;
+        plans.forget();
         if (closing != null) {
             closeFile(closing);
             tell();
@@ -111,7 +141,7 @@ public final class CurrentDay {
 
     /** What the practice car reads now; empty where the day is no rehearsal. */
     public Optional<Map<ReadingId, Double>> practiceReadings(List<ReadingId> wanted) {
-        return practiceCar == null || snapshot == null ? Optional.empty() : Optional.of(practiceCar.apply(snapshot.day(), wanted));
+        return practiceCar == null || snapshot == null ? Optional.empty() : Optional.of(practiceCar.read(snapshot.day(), wanted));
     }
 
     public boolean isRehearsal() {
@@ -155,6 +185,48 @@ public final class CurrentDay {
         }
         refold();
         return true;
+    }
+
+    /**
+     * Signs a stage off where the rules allow it, or with a written reason whatever they say.
+     *
+     * @return false where it was refused or could not be written
+     */
+    public boolean signOff(String stageId, Optional<String> reason) {
+        return through(day -> reason.isPresent() ? order.signOff(day, stageId, reason.get()) : order.signOff(day, stageId));
+    }
+
+    /** Closes the day's work where the rules allow it, or with a written reason whatever they say. */
+    public boolean closeDay(Optional<String> reason) {
+        return through(day -> reason.isPresent() ? order.close(day, reason.get()) : order.close(day));
+    }
+
+    private boolean through(Function<Day, ? extends Gate<? extends Entry>> asked) {
+        if (snapshot == null) {
+            return false;
+        }
+        Gate<? extends Entry> gate = asked.apply(snapshot.day());
+        if (!gate.allowed()) {
+            failureListeners.forEach(l -> l.accept(String.join("; ", gate.reasons())));
+            return false;
+        }
+        Entry entry = gate.entry().get();
+        return record(entry.header().stage(), entry::withHeader);
+    }
+
+    /** The signed values beside what is read now; empty where no day is open. */
+    public Optional<Recheck> recheck() {
+        return snapshot().map(s -> order.recheck(s.day()));
+    }
+
+    /** The plan of the round for a stage at the present revision; empty while it is being made, or where there is none. */
+    public Optional<RoundPlan> plan(String stageId) {
+        return snapshot().flatMap(s -> s.stage(stageId).flatMap(stage -> plans.of(s.day(), stage.stage())));
+    }
+
+    /** True while the plan of a stage is being made. */
+    public boolean isPlanning(String stageId) {
+        return snapshot != null && plans.isBusy(snapshot.day(), stageId);
     }
 
     private void refold() {

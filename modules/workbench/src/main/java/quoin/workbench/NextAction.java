@@ -2,10 +2,12 @@ package quoin.workbench;
 
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.openide.util.NbBundle.Messages;
 import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
+import quoin.workflow.Closing;
 import quoin.workflow.NextStep;
 import quoin.workflow.RequirementState;
 import quoin.workflow.spi.Requirement;
@@ -15,7 +17,8 @@ import quoin.workflow.spi.Requirement;
  *
  * @param button words on the button, with its mnemonic marked
  * @param stage  stage the step belongs to
- * @param record the entry to record; empty where the step is done in the stage's window
+ * @param record the entry to record; empty where the step is done in the stage's window or is a
+ *               sign-off
  */
 @Messages({
     "next.done=Do&ne",
@@ -29,22 +32,24 @@ public record NextAction(String button, String stage, Optional<Function<Header, 
     public static NextAction of(DaySnapshot day) {
         NextStep next = day.status().next();
         return switch (next.kind()) {
-            case CONDITION -> unmet(day, next.stageId())
+            case CONDITION -> unmet(day, next)
                     .map(r -> recording(Bundle.next_done(), next, h -> new Entry.Condition(h, r.key(), r.value(), "")))
                     .orElseGet(() -> going(Bundle.next_read(), next));
             case SETTLE -> recording(Bundle.next_done(), next, h -> new Entry.Condition(h, Conditions.SETTLED, Conditions.YES, ""));
             case READ -> going(Bundle.next_read(), next);
             case TURN -> going(Bundle.next_turn(), next);
-            case SIGN_OFF -> recording(Bundle.next_sign(), next, h -> new Entry.SignOff(h, Optional.empty()));
-            case CLOSE -> recording(Bundle.next_close(), next, h -> new Entry.DayClosed(h, Optional.empty()));
+            case SIGN_OFF -> going(Bundle.next_sign(), next);
+            case CLOSE -> going(Bundle.next_close(), next);
             case DONE -> going(Bundle.next_nothing(), next);
         };
     }
 
-    /** The first condition of a stage that does not hold and can be recorded with one key. */
-    private static Optional<Requirement> unmet(DaySnapshot day, String stageId) {
-        return day.stage(stageId).flatMap(s -> s.requirements().stream().filter(r -> !r.holds()).findFirst())
-                .map(RequirementState::requirement).filter(r -> !r.value().isEmpty());
+    /** The condition the step is about; empty where it wants a figure and so is recorded in its window. */
+    private static Optional<Requirement> unmet(DaySnapshot day, NextStep step) {
+        Stream<Requirement> asked = day.status().stages().stream().flatMap(s -> s.requirements().stream())
+                .map(RequirementState::requirement);
+        return Stream.concat(asked, Closing.requirements(day.car()).stream())
+                .filter(r -> r.words().equals(step.words()) && !r.value().isEmpty()).findFirst();
     }
 
     private static NextAction recording(String button, NextStep next, Function<Header, Entry> entry) {

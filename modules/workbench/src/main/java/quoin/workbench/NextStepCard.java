@@ -2,6 +2,7 @@ package quoin.workbench;
 
 import java.awt.BorderLayout;
 import java.awt.Font;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -80,12 +81,13 @@ public final class NextStepCard extends JPanel {
         }
         NextAction action = NextAction.of(shown);
         NextStep step = shown.status().next();
-        if (action.record().isPresent()) {
-            if (current.record(action.stage(), action.record().get())) {
-                goTo.accept(current.snapshot().map(s -> s.status().next()).orElse(step));
-            }
-        } else {
-            goTo.accept(step);
+        boolean done = switch (step.kind()) {
+            case SIGN_OFF -> current.signOff(step.stageId(), Optional.empty());
+            case CLOSE -> current.closeDay(Optional.empty());
+            default -> action.record().isEmpty() || current.record(action.stage(), action.record().get());
+        };
+        if (done) {
+            goTo.accept(shown.status().next());
         }
     }
 }

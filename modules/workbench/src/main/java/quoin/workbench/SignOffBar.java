@@ -73,12 +73,12 @@ public final class SignOffBar extends JPanel {
     }
 
     private void signOff() {
-        current.record(stageId, h -> new Entry.SignOff(h, Optional.empty()));
+        current.signOff(stageId, Optional.empty());
     }
 
     private void signWithReason() {
         askReason(Bundle.sign_reason(), Bundle.sign_reasonTitle())
-                .ifPresent(reason -> current.record(stageId, h -> new Entry.SignOff(h, Optional.of(reason))));
+                .ifPresent(reason -> current.signOff(stageId, Optional.of(reason)));
     }
 
     /** Asks for a written reason; empty where none was given. */

@@ -1,0 +1,73 @@
+package quoin.workbench;
+
+import java.awt.EventQueue;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.openide.util.RequestProcessor;
+import quoin.logbook.Day;
+import quoin.workflow.RoundPlan;
+import quoin.workflow.spi.Stage;
+
+/** Makes plans beside the event thread, one per stage and revision, and keeps the last. */
+final class RoundPlans {
+
+    private record Made(long revision, Optional<RoundPlan> plan) {
+    }
+
+    private final RequestProcessor worker = new RequestProcessor("quoin plans", 1, true);
+    private final RoundPlanner planner;
+    private final Runnable made;
+    private final Map<String, Made> last = new HashMap<>();
+    private final Map<String, Long> wanted = new HashMap<>();
+
+    /**
+     * @param made told on the event thread when a plan is there
+     */
+    RoundPlans(RoundPlanner planner, Runnable made) {
+        this.planner = planner;
+        this.made = made;
+    }
+
+    /** The plan at the day's revision; where it is not there yet it is asked for. Called on the event thread. */
+    Optional<RoundPlan> of(Day day, Stage stage) {
+        Made known = last.get(stage.id());
+        if (known != null && known.revision() == day.revision()) {
+            return known.plan();
+        }
+        if (planner != RoundPlanner.NONE && !isBusy(day, stage.id())) {
+            wanted.put(stage.id(), day.revision());
+            worker.post(() -> make(day, stage));
+        }
+        return Optional.empty();
+    }
+
+    boolean isBusy(Day day, String stageId) {
+        return Long.valueOf(day.revision()).equals(wanted.get(stageId));
+    }
+
+    void forget() {
+        last.clear();
+        wanted.clear();
+    }
+
+    private void make(Day day, Stage stage) {
+        Optional<RoundPlan> plan;
+        try {
+            plan = planner.plan(day, stage);
+        } catch (RuntimeException e) {
+            Logger.getLogger(RoundPlans.class.getName()).log(Level.WARNING, "no plan for " + stage.id(), e);
+            plan = Optional.empty();
+        }
+        Made result = new Made(day.revision(), plan);
+        EventQueue.invokeLater(() -> {
+            if (isBusy(day, stage.id())) {
+                last.put(stage.id(), result);
+                wanted.remove(stage.id());
+                made.run();
+            }
+        });
+    }
+}

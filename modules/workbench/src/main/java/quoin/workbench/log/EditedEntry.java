@@ -1,0 +1,95 @@
+package quoin.workbench.log;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.openide.util.NbBundle.Messages;
+import quoin.car.ReadingId;
+import quoin.logbook.Entry;
+import quoin.workbench.DaySnapshot;
+import quoin.workbench.EntryWords;
+import quoin.workbench.ReadingFormat;
+
+/**
+ * An entry taken apart into fields to be typed anew.
+ *
+ * @param entry  the entry as it counts now
+ * @param fields a name and the present text per field, in order
+ */
+@Messages({
+    "edit.value=Value", "edit.words=Words",
+    "# {0} - field", "# {1} - problem", "edit.problem={0}: {1}"})
+record EditedEntry(Entry entry, List<Field> fields) {
+
+    /**
+     * @param name as shown before the field
+     * @param text what it holds now
+     */
+    record Field(String name, String text) {
+    }
+
+    /** The fields of an entry; empty where it cannot be corrected but only withdrawn. */
+    static Optional<EditedEntry> of(Entry entry, DaySnapshot day) {
+        List<Field> fields = new ArrayList<>();
+        if (entry instanceof Entry.Reading reading) {
+            ReadingFormat format = day.format();
+            reading.values().forEach((id, value) -> fields.add(new Field(id.words(), format.exact(id, value))));
+        } else if (entry instanceof Entry.Adjustment adjustment) {
+            adjustment.turns().forEach(t -> fields.add(new Field(t.adjuster().words(), day.adjusterWords().amount(t.adjuster(), t.amount()))));
+        } else if (entry instanceof Entry.Condition condition) {
+            fields.add(new Field(EntryWords.condition(condition.key(), condition.value()), condition.value()));
+        } else if (entry instanceof Entry.Note note) {
+            fields.add(new Field(Bundle.edit_words(), note.words()));
+        }
+        return fields.isEmpty() ? Optional.empty() : Optional.of(new EditedEntry(entry, fields));
+    }
+
+    /**
+     * The entry with other texts in its fields. A reading whose field is empty is left out.
+     *
+     * @throws IllegalArgumentException where a field cannot be read, in words for the racer
+     */
+    Entry with(List<String> texts, DaySnapshot day) {
+        if (entry instanceof Entry.Reading reading) {
+            return reading(reading, texts, day.format());
+        } else if (entry instanceof Entry.Adjustment adjustment) {
+            List<Entry.Turn> turns = new ArrayList<>();
+            for (int i = 0; i < texts.size(); i++) {
+                Entry.Turn turn = adjustment.turns().get(i);
+                turns.add(new Entry.Turn(turn.adjuster(), day.adjusterWords().parse(turn.adjuster(), texts.get(i)), turn.lengthMm()));
+            }
+            return new Entry.Adjustment(adjustment.header(), turns, adjustment.words());
+        } else if (entry instanceof Entry.Condition condition) {
+            return new Entry.Condition(condition.header(), condition.key(), texts.get(0).strip(), condition.words());
+        }
+        return new Entry.Note(entry.header(), texts.get(0).strip());
+    }
+
+    private Entry reading(Entry.Reading reading, List<String> texts, ReadingFormat format) {
+        Map<ReadingId, Double> values = new LinkedHashMap<>();
+        Map<ReadingId, String> typed = new LinkedHashMap<>();
+        List<ReadingId> ids = List.copyOf(reading.values().keySet());
+        for (int i = 0; i < ids.size(); i++) {
+            ReadingId id = ids.get(i);
+            String text = texts.get(i).strip();
+            if (text.equals(fields.get(i).text())) {
+                values.put(id, reading.values().get(id));
+                Optional.ofNullable(reading.typed().get(id)).ifPresent(t -> typed.put(id, t));
+            } else if (!text.isEmpty()) {
+                values.put(id, parse(format, id, text));
+                typed.put(id, text);
+            }
+        }
+        return new Entry.Reading(reading.header(), values, typed, Entry.Source.RACER);
+    }
+
+    private static double parse(ReadingFormat format, ReadingId id, String text) {
+        try {
+            return format.parse(id, text);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(Bundle.edit_problem(id.words(), e.getMessage()), e);
+        }
+    }
+}

@@ -1,0 +1,164 @@
+package quoin.workbench.log;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.FlowLayout;
+import java.awt.Font;
+import java.awt.event.KeyEvent;
+import java.awt.font.TextAttribute;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import org.openide.awt.Mnemonics;
+import org.openide.util.NbBundle.Messages;
+import quoin.logbook.Entry;
+import quoin.workbench.CurrentDay;
+import quoin.workbench.DaySnapshot;
+import quoin.workbench.EntryWords;
+import quoin.workbench.Looks;
+
+/** The day's entries, newest first, the struck ones struck through; a line to type a note. */
+@Messages({
+    "log.title=Log",
+    "log.list=Entries of the day, newest first",
+    "log.note=N&ote:",
+    "log.correct=&Correct...",
+    "log.withdraw=Withdraw (&X)",
+    "log.withdrawn=withdrawn",
+    "log.empty=Nothing recorded yet: no day is open.",
+    "# {0} - number", "# {1} - time", "# {2} - words", "log.line={0}   {1}   {2}",
+    "# {0} - line", "log.struck={0} (no longer counts)"})
+final class LogPanel extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+    private static final int NOTE_COLUMNS = 30;
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss").withZone(ZoneId.systemDefault());
+
+    private final transient CurrentDay current;
+    private final DefaultListModel<LogLine> model = new DefaultListModel<>();
+    private final JList<LogLine> list = new JList<>(model);
+    private final JTextField note = new JTextField(NOTE_COLUMNS);
+    private final JButton correct = Looks.button(Bundle.log_correct(), this::correct);
+    private final JButton withdraw = Looks.button(Bundle.log_withdraw(), this::withdraw);
+    private transient EntryWords words;
+
+    LogPanel(CurrentDay current) {
+        super(new BorderLayout());
+        this.current = current;
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.setCellRenderer(new Line());
+        list.setName("log.entries");
+        list.getAccessibleContext().setAccessibleName(Bundle.log_list());
+        list.addListSelectionListener(e -> enableButtons());
+        Looks.onKey(list, KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), "withdraw", this::withdraw);
+        Looks.onKey(list, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "correct", this::correct);
+        note.addActionListener(e -> recordNote());
+        note.setName("log.note");
+        JScrollPane scroll = new JScrollPane(list);
+        scroll.setBorder(null);
+        add(scroll, BorderLayout.CENTER);
+        add(bottom(), BorderLayout.SOUTH);
+        enableButtons();
+    }
+
+    private JPanel bottom() {
+        JLabel label = new JLabel();
+        Mnemonics.setLocalizedText(label, Bundle.log_note());
+        label.setLabelFor(note);
+        JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING, Looks.em(0.5), 0));
+        buttons.add(correct);
+        buttons.add(withdraw);
+        JPanel line = new JPanel(new BorderLayout(Looks.em(0.5), 0));
+        line.setBorder(Looks.padding(0.3, 0.6));
+        line.add(label, BorderLayout.LINE_START);
+        line.add(note, BorderLayout.CENTER);
+        line.add(buttons, BorderLayout.LINE_END);
+        return line;
+    }
+
+    void dayChanged() {
+        long selected = selected().map(l -> l.entry().number()).orElse(-1L);
+        Optional<DaySnapshot> day = current.snapshot();
+        words = day.map(DaySnapshot::entryWords).orElse(null);
+        List<LogLine> lines = day.map(d -> LogLine.of(d.day())).orElse(List.of());
+        model.clear();
+        model.addAll(lines);
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).entry().number() == selected) {
+                list.setSelectedIndex(i);
+            }
+        }
+        note.setEnabled(day.isPresent());
+        enableButtons();
+    }
+
+    void focusList() {
+        list.requestFocusInWindow();
+    }
+
+    private Optional<LogLine> selected() {
+        return Optional.ofNullable(list.getSelectedValue());
+    }
+
+    private void enableButtons() {
+        withdraw.setEnabled(selected().filter(LogLine::canWithdraw).isPresent());
+        correct.setEnabled(selected().filter(this::canCorrect).isPresent());
+    }
+
+    private boolean canCorrect(LogLine line) {
+        return !line.struck() && current.snapshot().flatMap(d -> EditedEntry.of(line.entry(), d)).isPresent();
+    }
+
+    private void recordNote() {
+        String text = note.getText().strip();
+        if (!text.isEmpty() && current.record("", h -> new Entry.Note(h, text))) {
+            note.setText("");
+        }
+    }
+
+    private void withdraw() {
+        selected().filter(LogLine::canWithdraw).ifPresent(l -> current.record(l.entry().header().stage(),
+                h -> new Entry.Correction(h, l.entry().number(), Optional.empty(), Bundle.log_withdrawn())));
+    }
+
+    private void correct() {
+        Optional<DaySnapshot> day = current.snapshot();
+        selected().filter(this::canCorrect).flatMap(l -> EditedEntry.of(l.entry(), day.orElseThrow()))
+                .ifPresent(e -> new CorrectDialog(e, day.orElseThrow()).ask().ifPresent(a -> current.record(e.entry().header().stage(),
+                        h -> new Entry.Correction(h, e.entry().number(), Optional.of(a.replacement()), a.why()))));
+    }
+
+    private String text(LogLine line) {
+        return Bundle.log_line(line.entry().number(), TIME.format(line.entry().header().time()), words.of(line.entry()));
+    }
+
+    private final class Line extends DefaultListCellRenderer {
+        private static final long serialVersionUID = 1L;
+        private final Font plain = Looks.font(1, Font.PLAIN);
+        private final Font through = plain.deriveFont(Map.of(TextAttribute.STRIKETHROUGH, TextAttribute.STRIKETHROUGH_ON));
+
+        @Override
+        public Component getListCellRendererComponent(JList<?> in, Object item, int index, boolean isSelected, boolean focused) {
+            LogLine line = (LogLine) item;
+            String text = words == null ? "" : text(line);
+            super.getListCellRendererComponent(in, text, index, isSelected, focused);
+            setFont(line.struck() ? through : plain);
+            setBorder(Looks.padding(0.1, 0.6));
+            setToolTipText(text);
+            getAccessibleContext().setAccessibleName(line.struck() ? Bundle.log_struck(text) : text);
+            return this;
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** The window with the log of the day. */
+package quoin.workbench.log;
