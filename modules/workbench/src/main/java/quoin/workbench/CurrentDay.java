@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.openide.DialogDisplayer;
+import org.openide.NotifyDescriptor;
 import org.openide.util.Lookup;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
@@ -53,19 +55,20 @@ public final class CurrentDay {
 
     /** The instance of the running application, with every installed stage. */
     public CurrentDay() {
-        this(Lookup.getDefault().lookupAll(Stage.class),
-                Optional.ofNullable(Lookup.getDefault().lookup(RoundPlanner.class)).orElse(RoundPlanner.NONE));
+        this(Lookup.getDefault().lookupAll(Stage.class), PlanSource.SPRING_LEGS);
+        failureListeners.add(words -> DialogDisplayer.getDefault().notifyLater(
+                new NotifyDescriptor.Message(words, NotifyDescriptor.WARNING_MESSAGE)));
     }
 
     /** For the stages given; no plans are made. */
     public CurrentDay(Collection<? extends Stage> stages) {
-        this(stages, RoundPlanner.NONE);
+        this(stages, PlanSource.NONE);
     }
 
     /**
      * @param planner makes the plan of a round
      */
-    public CurrentDay(Collection<? extends Stage> stages, RoundPlanner planner) {
+    public CurrentDay(Collection<? extends Stage> stages, PlanSource planner) {
         this.plans = new RoundPlans(planner, this::tell);
         this.stages = stages.stream().<Stage>map(s -> s).sorted(Comparator.comparingInt(Stage::position)).toList();
         this.order = new OrderOfWork(this.stages);
@@ -222,6 +225,11 @@ public final class CurrentDay {
     /** The plan of the round for a stage at the present revision; empty while it is being made, or where there is none. */
     public Optional<RoundPlan> plan(String stageId) {
         return snapshot().flatMap(s -> s.stage(stageId).flatMap(stage -> plans.of(s.day(), stage.stage())));
+    }
+
+    /** The last round of turns as predicted and as read; empty where nothing was turned, or while it is worked out. */
+    Optional<LastRound> lastRound() {
+        return snapshot == null ? Optional.empty() : plans.lastRound();
     }
 
     /** True while the plan of a stage is being made. */

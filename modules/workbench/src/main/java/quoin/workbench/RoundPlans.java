@@ -1,9 +1,11 @@
 package quoin.workbench;
 
 import java.awt.EventQueue;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.openide.util.RequestProcessor;
@@ -14,11 +16,11 @@ import quoin.workflow.spi.Stage;
 /** Makes plans beside the event thread, one per stage and revision, and keeps the last. */
 final class RoundPlans {
 
-    private record Made(long revision, Optional<RoundPlan> plan) {
+    private record Made(long revision, Optional<RoundPlan> plan, Optional<LastRound> last) {
     }
 
     private final RequestProcessor worker = new RequestProcessor("quoin plans", 1, true);
-    private final RoundPlanner planner;
+    private final PlanSource planner;
     private final Runnable made;
     private final Map<String, Made> last = new HashMap<>();
     private final Map<String, Long> wanted = new HashMap<>();
@@ -26,7 +28,7 @@ final class RoundPlans {
     /**
      * @param made told on the event thread when a plan is there
      */
-    RoundPlans(RoundPlanner planner, Runnable made) {
+    RoundPlans(PlanSource planner, Runnable made) {
         this.planner = planner;
         this.made = made;
     }
@@ -37,11 +39,25 @@ final class RoundPlans {
         if (known != null && known.revision() == day.revision()) {
             return known.plan();
         }
-        if (planner != RoundPlanner.NONE && !isBusy(day, stage.id())) {
+        if (planner != PlanSource.NONE && !isBusy(day, stage.id())) {
             wanted.put(stage.id(), day.revision());
             worker.post(() -> make(day, stage));
         }
         return Optional.empty();
+    }
+
+    /** The last round as it was known at the newest plan. */
+    Optional<LastRound> lastRound() {
+        return last.values().stream().max(Comparator.comparingLong(Made::revision)).flatMap(Made::last);
+    }
+
+    private static <T> Optional<T> guarded(Supplier<Optional<T>> work) {
+        try {
+            return work.get();
+        } catch (RuntimeException e) {
+            Logger.getLogger(RoundPlans.class.getName()).log(Level.WARNING, "no plan could be made", e);
+            return Optional.empty();
+        }
     }
 
     boolean isBusy(Day day, String stageId) {
@@ -54,14 +70,7 @@ final class RoundPlans {
     }
 
     private void make(Day day, Stage stage) {
-        Optional<RoundPlan> plan;
-        try {
-            plan = planner.plan(day, stage);
-        } catch (RuntimeException e) {
-            Logger.getLogger(RoundPlans.class.getName()).log(Level.WARNING, "no plan for " + stage.id(), e);
-            plan = Optional.empty();
-        }
-        Made result = new Made(day.revision(), plan);
+        Made result = new Made(day.revision(), guarded(() -> planner.plan(day, stage)), guarded(() -> LastRound.of(day, planner::forecast)));
         EventQueue.invokeLater(() -> {
             if (isBusy(day, stage.id())) {
                 last.put(stage.id(), result);

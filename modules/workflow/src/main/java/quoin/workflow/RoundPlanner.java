@@ -3,6 +3,7 @@ package quoin.workflow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quoin.adjustment.PlanCancellation;
@@ -13,7 +14,9 @@ import quoin.adjustment.Plans;
 import quoin.adjustment.StepAdjuster;
 import quoin.adjustment.StepProblem;
 import quoin.car.Adjuster;
+import quoin.car.AdjusterId;
 import quoin.car.Assumption;
+import quoin.car.ReadingId;
 import quoin.car.Setting;
 import quoin.logbook.Day;
 import quoin.quantities.Turns;
@@ -70,6 +73,22 @@ public final class RoundPlanner {
             plans.add(first ? 0 : plans.size(), plan);
         }
         return List.copyOf(plans);
+    }
+
+    /**
+     * What some turns will do, from the day as it stands.
+     *
+     * @param turns turns per adjuster, plus raises the corner; those of other adjusters than perches and pushrods are left out
+     * @return by reading, as read and as it will be read; empty where nothing was read that a forecast could start from
+     */
+    public static Map<ReadingId, Predicted> forecast(Day day, Map<AdjusterId, Double> turns) {
+        Optional<LegBelief> known = LegBelief.of(day);
+        if (known.isEmpty()) {
+            return Map.of();
+        }
+        LegBelief legs = known.get();
+        double[] amounts = legs.adjusters().stream().mapToDouble(a -> turns.getOrDefault(a.id(), 0.0)).toArray();
+        return LegReadings.of(day, legs).predicted(amounts);
     }
 
     private static StepProblem problem(Day day, LegBelief legs, LegReadings readings) {

@@ -1,0 +1,124 @@
+package quoin.workbench;
+
+import java.awt.BorderLayout;
+import java.awt.Font;
+import java.awt.GridBagLayout;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import org.openide.util.NbBundle.Messages;
+import quoin.car.AdjusterId;
+import quoin.car.Car;
+import quoin.car.ReadingId;
+import quoin.workflow.Freshness;
+import quoin.workflow.Predicted;
+import quoin.workflow.RoundPlan;
+import quoin.workflow.StageStatus;
+
+/** One round in a stage's window: the plan, what was really turned, and the last round as predicted and as read. */
+@Messages({
+    "section.plan=Plan", "section.turn=Turn", "section.lastRound=Last round: predicted beside read",
+    "section.planning=Working out the plan...",
+    "section.readFirst=The plan follows when this stage has been read as the car stands now.",
+    "section.noRound=No round yet.",
+    "round.reading=Reading", "round.before=Before", "round.predicted=Predicted", "round.read=Read", "round.verdict=In words",
+    "# {0} - turns", "round.turned=Turned: {0}"})
+public final class RoundSection {
+
+    private final CurrentDay current;
+    private final String stageId;
+    private final PlanTable plan = new PlanTable();
+    private final TurnsForm turns;
+    private final JPanel planPart = new JPanel(new BorderLayout());
+    private final JPanel lastPart = new JPanel(new BorderLayout());
+
+    /**
+     * @param which the adjusters that may be turned, in walking order
+     */
+    public RoundSection(CurrentDay current, String stageId, Function<Car, List<AdjusterId>> which) {
+        this.current = current;
+        this.stageId = stageId;
+        this.turns = new TurnsForm(current, stageId, which);
+    }
+
+    public JComponent planPart() {
+        return Looks.section(Bundle.section_plan(), planPart);
+    }
+
+    public JComponent turnPart() {
+        return Looks.section(Bundle.section_turn(), turns);
+    }
+
+    public JComponent lastPart() {
+        return Looks.section(Bundle.section_lastRound(), lastPart);
+    }
+
+    public void toTurns() {
+        turns.toFirst();
+    }
+
+    public void show(DaySnapshot day) {
+        Optional<RoundPlan> made = readAsItStands(day) ? current.plan(stageId) : Optional.empty();
+        planPart.removeAll();
+        if (made.isPresent()) {
+            plan.show(made, day);
+            planPart.add(plan, BorderLayout.CENTER);
+        } else {
+            String words = readAsItStands(day) && current.isPlanning(stageId) ? Bundle.section_planning() : Bundle.section_readFirst();
+            planPart.add(new WrapText(words), BorderLayout.CENTER);
+        }
+        turns.show(day, made);
+        showLast(day);
+        planPart.revalidate();
+        planPart.repaint();
+    }
+
+    /** A plan made from readings that no longer hold would send the racer turning twice. */
+    private boolean readAsItStands(DaySnapshot day) {
+        Optional<StageStatus> stage = day.stage(stageId);
+        List<ReadingId> typed = stage.map(s -> s.stage().readings(day.car())).orElse(List.of());
+        return stage.isPresent() && stage.get().readings().stream().filter(r -> typed.contains(r.reading()))
+                .allMatch(r -> r.freshness() == Freshness.FRESH || r.freshness() == Freshness.DOUBTFUL
+                        || r.freshness() == Freshness.OUT_OF_ORDER);
+    }
+
+    private void showLast(DaySnapshot day) {
+        lastPart.removeAll();
+        Optional<LastRound> last = current.lastRound();
+        if (last.isEmpty()) {
+            lastPart.add(new WrapText(Bundle.section_noRound()), BorderLayout.CENTER);
+        } else {
+            AdjusterWords words = day.adjusterWords();
+            String turned = last.get().turned().entrySet().stream().map(t -> words.sentence(t.getKey(), t.getValue()))
+                    .collect(Collectors.joining("; "));
+            lastPart.add(new WrapText(Bundle.round_turned(turned)), BorderLayout.NORTH);
+            lastPart.add(table(last.get(), day.format()), BorderLayout.CENTER);
+        }
+        lastPart.revalidate();
+        lastPart.repaint();
+    }
+
+    private static JPanel table(LastRound round, ReadingFormat format) {
+        JPanel table = new JPanel(new GridBagLayout());
+        String[] heads = {Bundle.round_reading(), Bundle.round_before(), Bundle.round_predicted(), Bundle.round_read(), Bundle.round_verdict()};
+        int row = 0;
+        addRow(table, row++, heads, Font.BOLD);
+        for (Map.Entry<ReadingId, Predicted> line : round.predicted().entrySet()) {
+            ReadingId id = line.getKey();
+            Double read = round.measured().get(id);
+            addRow(table, row++, new String[] {id.words(), format.number(id, line.getValue().now()),
+                format.number(id, line.getValue().predicted()), read == null ? "–" : format.text(id, read), round.word(id, format)}, Font.PLAIN);
+        }
+        return table;
+    }
+
+    private static void addRow(JPanel table, int row, String[] texts, int style) {
+        for (int i = 0; i < texts.length; i++) {
+            table.add(Looks.label(texts[i], 1.05, style), Looks.cell(i, row, i == texts.length - 1 ? 1 : 0));
+        }
+    }
+}
