@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Font;
 import java.awt.GridBagConstraints;
+import java.awt.GridBagLayout;
 import java.awt.Insets;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
@@ -125,6 +126,19 @@ public final class Looks {
             panel.add(part);
         }
         return panel;
+    }
+
+    /** Two columns of parts, each part at its own height from the top; the left one gets a little more of the width. */
+    public static JPanel twoColumns(JComponent left, JComponent right) {
+        JPanel panel = new JPanel(new GridBagLayout());
+        panel.add(left, half(0, 0.54));
+        panel.add(right, half(1, 0.46));
+        return panel;
+    }
+
+    private static GridBagConstraints half(int column, double weight) {
+        return new GridBagConstraints(column, 0, 1, 1, weight, 1, GridBagConstraints.FIRST_LINE_START, GridBagConstraints.HORIZONTAL,
+                new Insets(0, 0, 0, 0), 0, 0);
     }
 
     /** A heading over a part of a window. */

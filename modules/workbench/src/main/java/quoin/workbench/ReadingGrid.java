@@ -65,6 +65,7 @@ public final class ReadingGrid extends JPanel {
     private final JPanel fields = new JPanel(new GridBagLayout());
     private final WrapText message = new WrapText(Bundle.grid_hint());
     private final JButton practice = Looks.button(Bundle.grid_practice(), this::readPracticeCar);
+    private final boolean compact;
     private Map<ReadingId, String> filled = Map.of();
     private DaySnapshot shown;
 
@@ -73,10 +74,20 @@ public final class ReadingGrid extends JPanel {
      * @param which   what is read, in walking order
      */
     public ReadingGrid(CurrentDay current, String stageId, Function<Car, List<ReadingId>> which) {
+        this(current, stageId, which, false);
+    }
+
+    /** A narrow grid without targets and verdicts, for readings that have none. */
+    public static ReadingGrid compact(CurrentDay current, String stageId, Function<Car, List<ReadingId>> which) {
+        return new ReadingGrid(current, stageId, which, true);
+    }
+
+    private ReadingGrid(CurrentDay current, String stageId, Function<Car, List<ReadingId>> which, boolean compact) {
         super(new BorderLayout(0, Looks.em(0.4)));
         this.current = current;
         this.stageId = stageId;
         this.which = which;
+        this.compact = compact;
         setOpaque(false);
         fields.setOpaque(false);
         JButton record = Looks.button(Bundle.grid_record(), this::record);
@@ -90,6 +101,8 @@ public final class ReadingGrid extends JPanel {
         add(message, BorderLayout.CENTER);
         add(buttons, BorderLayout.SOUTH);
         Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.CTRL_DOWN_MASK), "record", this::record);
+        Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_R, InputEvent.ALT_DOWN_MASK), "recordHere", this::record);
+        Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_P, InputEvent.ALT_DOWN_MASK), "practiceHere", this::readPracticeCar);
     }
 
     /** Shows the last values, targets and verdicts; what is being typed stays. */
@@ -116,8 +129,8 @@ public final class ReadingGrid extends JPanel {
         rows.clear();
         fields.removeAll();
         String[] heads = {"", Bundle.grid_now(), "", Bundle.grid_last(), Bundle.grid_target(), Bundle.grid_verdict()};
-        for (int i = 0; i < heads.length; i++) {
-            fields.add(Looks.label(heads[i], 1, Font.BOLD), Looks.cell(i, 0, i == heads.length - 1 ? 1 : 0));
+        for (int i = 0; i < columns(); i++) {
+            fields.add(Looks.label(heads[i], 1, Font.BOLD), Looks.cell(i, 0, i == columns() - 1 ? 1 : 0));
         }
         for (ReadingId reading : readings) {
             addRow(reading, format, kept.getOrDefault(reading, ""));
@@ -141,9 +154,13 @@ public final class ReadingGrid extends JPanel {
         step(field, KeyEvent.VK_DOWN, index + 1);
         step(field, KeyEvent.VK_UP, index - 1);
         Component[] parts = {name, field, Looks.label(format.unit(reading), 1, Font.PLAIN), row.last(), row.target(), row.verdict()};
-        for (int i = 0; i < parts.length; i++) {
-            fields.add(parts[i], Looks.cell(i, index + 1, i == parts.length - 1 ? 1 : 0));
+        for (int i = 0; i < columns(); i++) {
+            fields.add(parts[i], Looks.cell(i, index + 1, i == columns() - 1 ? 1 : 0));
         }
+    }
+
+    private int columns() {
+        return compact ? 4 : 6;
     }
 
     private void step(JTextField field, int key, int to) {
@@ -177,7 +194,8 @@ public final class ReadingGrid extends JPanel {
             try {
                 TypedSet spread = typed.spread(index, shown.format());
                 fill(spread);
-                next = rows.size() - 1;
+                int end = index + spread.room(index);
+                next = end < rows.size() ? end : rows.size() - 1;
             } catch (TypedSet.TooManyFigures e) {
                 say(Bundle.grid_tooMany(e.typed(), e.fields()));
                 return;

@@ -20,7 +20,6 @@ import org.openide.util.NbBundle.Messages;
 import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
 import quoin.workflow.RequirementState;
-import quoin.workflow.StageStatus;
 import quoin.workflow.spi.Requirement;
 
 /**
@@ -80,9 +79,8 @@ public final class RequirementsList extends JPanel {
         add(below, BorderLayout.CENTER);
     }
 
-    public void show(StageStatus stage) {
+    public void show(List<RequirementState> states) {
         int selected = list.getSelectedIndex();
-        List<RequirementState> states = stage.requirements();
         model.clear();
         states.forEach(model::addElement);
         if (!states.isEmpty()) {

@@ -62,20 +62,34 @@ public record TypedSet(List<ReadingId> readings, List<String> texts) {
             return false;
         }
         try {
-            return format.parseLine(readings.subList(index, readings.size()), text).size() > 1;
+            return format.parseLine(sameKind(index), text).size() > 1;
         } catch (QuantityFormatException e) {
             return false;
         }
     }
 
+    /** The field's reading and those of the same kind that follow it without a break; a line never changes its unit. */
+    private List<ReadingId> sameKind(int index) {
+        int end = index;
+        while (end < readings.size() && readings.get(end).kind() == readings.get(index).kind()) {
+            end++;
+        }
+        return readings.subList(index, end);
+    }
+
+    /** How many figures a line in this field may hold. */
+    public int room(int index) {
+        return sameKind(index).size();
+    }
+
     /**
-     * Spreads a line over its own field and those after it; fields that get nothing keep what they hold.
+     * Spreads a line over its own field and those of the same kind after it; fields that get nothing keep what they hold.
      *
      * @throws QuantityFormatException where the line cannot be read
      * @throws TooManyFigures          where it holds more figures than fields are left
      */
     public TypedSet spread(int index, ReadingFormat format) {
-        List<ReadingId> rest = readings.subList(index, readings.size());
+        List<ReadingId> rest = sameKind(index);
         List<OptionalDouble> values = format.parseLine(rest, texts.get(index));
         if (values.size() > rest.size()) {
             throw new TooManyFigures(values.size(), rest.size());
