@@ -1,0 +1,88 @@
+package quoin.garage.draft;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import quoin.car.AdjusterKind;
+import quoin.car.Axle;
+import quoin.car.ReadingId;
+
+/** What the racer calls a field that stands alone: "LF perch: thread pitch". */
+final class FieldNames {
+
+    private final CarDraft draft;
+
+    FieldNames(CarDraft draft) {
+        this.draft = draft;
+    }
+
+    String of(String path) {
+        List<String> parts = Arrays.asList(path.split("\\."));
+        String label = label(path);
+        return switch (parts.get(0)) {
+            case "corners" -> corner(parts, label);
+            case "targets" -> target(path, label);
+            case "tracks", "bars", "suspension" -> axleWord(parts.get(1)) + " " + uncapital(parts.size() > 3
+                    ? parts.get(parts.size() - 1) : label);
+            case "heightPoints" -> point(parts.get(1)) + ": " + uncapital(label);
+            case "masses" -> parts.size() == 4 ? mass(parts.get(2)) + ": " + uncapital(label) : label;
+            case "loadCase" -> parts.size() == 3 ? axleWord(parts.get(2)) + " " + uncapital(label) : label;
+            default -> label;
+        };
+    }
+
+    /** The label of a field's row, without its place. */
+    static String label(String path) {
+        return Texts.of("label." + Paths.shape(path));
+    }
+
+    private static String corner(List<String> parts, String label) {
+        Optional<AdjusterKind> kind = Stream.of(AdjusterKind.values()).filter(k -> Paths.key(k).equals(parts.get(2))).findFirst();
+        return parts.get(1) + " " + kind.map(k -> k.words() + ": ").orElse("") + uncapital(label);
+    }
+
+    private String target(String path, String label) {
+        if (path.equals(Paths.CROSS_GOAL)) {
+            return label;
+        }
+        int end = path.lastIndexOf('.');
+        String what = Texts.of("label.targets" + path.substring(end));
+        String reading = path.substring("targets.".length(), end);
+        if (reading.startsWith("height.")) {
+            return point(reading.substring("height.".length())) + ": " + uncapital(what);
+        }
+        return words(ReadingId.parse(reading)) + ": " + uncapital(what);
+    }
+
+    /** A reading with its axle in words: "front total toe". */
+    static String words(ReadingId reading) {
+        for (Axle axle : Axle.values()) {
+            if (reading.place().equals(axle.name())) {
+                return FieldKinds.words(axle) + " " + reading.kind().words();
+            }
+        }
+        return reading.words();
+    }
+
+    String point(String row) {
+        String name = draft.text(Paths.point(Integer.parseInt(row), "name")).strip();
+        return name.isEmpty() ? Texts.of("point.number", row) : name;
+    }
+
+    private String mass(String row) {
+        String name = draft.text(Paths.mass(Integer.parseInt(row), "name")).strip();
+        return name.isEmpty() ? Texts.of("mass.number", row) : name;
+    }
+
+    private static String axleWord(String key) {
+        String word = Texts.of("axle." + key);
+        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+    }
+
+    private static String uncapital(String label) {
+        boolean abbreviation = label.length() > 1 && Character.isUpperCase(label.charAt(1));
+        return abbreviation || label.isEmpty() ? label : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
+    }
+}
