@@ -39,18 +39,20 @@ public final class CarDraft {
     private static final String MASSES = "masses.known.";
 
     private final Map<String, String> texts;
+    private final Map<String, DraftWriter.Exact> exact;
     private final FigureText figures;
     private final Optional<Car> basis;
 
-    private CarDraft(Map<String, String> texts, FigureText figures, Optional<Car> basis) {
+    private CarDraft(Map<String, String> texts, Map<String, DraftWriter.Exact> exact, FigureText figures, Optional<Car> basis) {
         this.texts = texts;
+        this.exact = exact;
         this.figures = figures;
         this.basis = basis;
     }
 
     /** The form of a new car: four height points, nothing known. */
     public static CarDraft blank(FigureText figures) {
-        Map<String, String> texts = DraftWriter.texts(unknownCar(), figures);
+        Map<String, String> texts = DraftWriter.write(unknownCar(), figures).texts();
         texts.put(Paths.NAME, "");
         texts.put(Paths.WHEELBASE, "");
         texts.put(Paths.track(Axle.FRONT), "");
@@ -61,12 +63,13 @@ public final class CarDraft {
         texts.put(Paths.mass(1, "role"), KnownMass.Role.DRIVER.name());
         texts.put(Paths.mass(2, "name"), Texts.of("mass.fuel"));
         texts.put(Paths.mass(2, "role"), KnownMass.Role.FUEL.name());
-        return new CarDraft(texts, figures, Optional.empty());
+        return new CarDraft(texts, Map.of(), figures, Optional.empty());
     }
 
     /** The form of a car that is known. */
     public static CarDraft from(Car car, FigureText figures) {
-        return new CarDraft(DraftWriter.texts(car, figures), figures, Optional.of(car));
+        DraftWriter.Written written = DraftWriter.write(car, figures);
+        return new CarDraft(written.texts(), written.exact(), figures, Optional.of(car));
     }
 
     /** A car of which nothing is known; wheelbase and tracks stand for figures yet to be typed. */
@@ -92,7 +95,7 @@ public final class CarDraft {
         }
         Map<String, String> changed = new LinkedHashMap<>(texts);
         changed.put(path, text);
-        return new CarDraft(changed, figures, basis);
+        return new CarDraft(changed, exact, figures, basis);
     }
 
     /** True where the car is not in the library yet. */
@@ -118,15 +121,18 @@ public final class CarDraft {
     /** The right-hand corners as the left ones, save for thread lengths measured at each corner. */
     public CarDraft copyLeftToRight() {
         Map<String, String> changed = new LinkedHashMap<>(texts);
+        Map<String, DraftWriter.Exact> values = new LinkedHashMap<>(exact);
         for (Axle axle : Axle.values()) {
             String left = Paths.corner(axle.left(), "");
             texts.forEach((path, text) -> {
                 if (path.startsWith(left) && !path.endsWith(".start")) {
-                    changed.put(Paths.corner(axle.right(), path.substring(left.length())), text);
+                    String right = Paths.corner(axle.right(), path.substring(left.length()));
+                    changed.put(right, text);
+                    exactValue(path).ifPresent(v -> values.put(right, new DraftWriter.Exact(text, v)));
                 }
             });
         }
-        return new CarDraft(changed, figures, basis);
+        return new CarDraft(changed, values, figures, basis);
     }
 
     /** Numbers of the height points in order. */
@@ -175,7 +181,13 @@ public final class CarDraft {
     private CarDraft without(String start) {
         Map<String, String> changed = new LinkedHashMap<>(texts);
         changed.keySet().removeIf(p -> p.startsWith(start));
-        return new CarDraft(changed, figures, basis);
+        return new CarDraft(changed, exact, figures, basis);
+    }
+
+    /** The value behind a rounded text that was left as it was; empty where the text itself tells it. */
+    OptionalDouble exactValue(String path) {
+        DraftWriter.Exact kept = exact.get(path);
+        return kept != null && kept.text().equals(text(path)) ? OptionalDouble.of(kept.value()) : OptionalDouble.empty();
     }
 
     FigureText figures() {

@@ -104,12 +104,20 @@ final class CornerReader {
         OptionalDouble pack = in.required(Paths.adjuster(corner, kind, "pack"), "remedy.pack");
         String stockPath = Paths.adjuster(corner, kind, "stock");
         try {
-            List<Setting.Shim> stock = ShimStockText.read(draft.text(stockPath), draft.figures());
+            List<Setting.Shim> stock = stock(corner, kind, draft.text(stockPath));
             return pack.isPresent() ? Optional.of(new Setting.Shims(stock, pack.getAsDouble())) : Optional.empty();
         } catch (IllegalArgumentException e) {
             in.problem(stockPath, e.getMessage(), Texts.of("remedy.stock"));
             return Optional.empty();
         }
+    }
+
+    /** Stock left as it was keeps every digit. */
+    private List<Setting.Shim> stock(Corner corner, AdjusterKind kind, String text) {
+        Optional<List<Setting.Shim>> before = draft.basis().flatMap(c -> c.corners().get(corner).adjuster(kind))
+                .map(Adjuster::setting).filter(Setting.Shims.class::isInstance).map(s -> ((Setting.Shims) s).stock());
+        return before.filter(s -> ShimStockText.of(s, draft.figures()).equals(text))
+                .orElseGet(() -> ShimStockText.read(text, draft.figures()));
     }
 
     private void assume(String path, String value, String ruleKey) {

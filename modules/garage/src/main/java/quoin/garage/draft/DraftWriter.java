@@ -3,6 +3,7 @@ package quoin.garage.draft;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import quoin.car.Adjuster;
 import quoin.car.AdjusterKind;
@@ -28,6 +29,7 @@ final class DraftWriter {
     private final FigureText figures;
     private final AssumedCar assumed;
     private final Map<String, String> texts = new LinkedHashMap<>();
+    private final Map<String, Exact> exact = new LinkedHashMap<>();
 
     private DraftWriter(Car car, FigureText figures) {
         this.car = car;
@@ -35,15 +37,33 @@ final class DraftWriter {
         this.assumed = Assumptions.complete(car);
     }
 
-    static Map<String, String> texts(Car car, FigureText figures) {
+    /**
+     * A value whose text is rounded: it holds as long as the text is left as it was.
+     *
+     * @param text  the rounded text
+     * @param value the value, base unit
+     */
+    record Exact(String text, double value) {
+    }
+
+    /**
+     * What the form starts with.
+     *
+     * @param texts every field's text
+     * @param exact the values of rounded texts
+     */
+    record Written(Map<String, String> texts, Map<String, Exact> exact) {
+    }
+
+    static Written write(Car car, FigureText figures) {
         DraftWriter writer = new DraftWriter(car, figures);
         writer.write();
-        return writer.texts;
+        return new Written(writer.texts, writer.exact);
     }
 
     private void write() {
         texts.put(Paths.NAME, car.name());
-        texts.put(Paths.WHEELBASE, length(car.wheelbaseMm()));
+        put(Paths.WHEELBASE, car.wheelbaseMm(), Dimension.LENGTH);
         texts.put(Paths.WALK, car.walkingOrder().stream().map(Corner::name).collect(Collectors.joining(" ")));
         for (Axle axle : Axle.values()) {
             axle(axle, car.axles().get(axle));
@@ -59,20 +79,20 @@ final class DraftWriter {
     }
 
     private void axle(Axle axle, AxleSetup setup) {
-        texts.put(Paths.track(axle), length(setup.trackMm()));
+        put(Paths.track(axle), setup.trackMm(), Dimension.LENGTH);
         texts.put(Paths.bar(axle, "fitted"), setup.bar().isPresent() ? FieldKinds.FITTED : FieldKinds.NONE);
-        setup.bar().ifPresent(b -> texts.put(Paths.bar(axle, "rate"), figures.of(b.rollRateNPerMm(), Dimension.STIFFNESS)));
+        setup.bar().ifPresent(b -> put(Paths.bar(axle, "rate"), b.rollRateNPerMm(), Dimension.STIFFNESS));
         texts.put(Paths.suspension(axle), setup.suspension().typeId());
         setup.suspension().parameters().forEach((key, text) -> texts.put(Paths.parameter(axle, key), text));
     }
 
     private void corner(Corner corner, CornerSetup setup) {
-        texts.put(Paths.corner(corner, "springRate"), figures.of(setup.springRateNPerMm(), Dimension.STIFFNESS));
-        texts.put(Paths.corner(corner, "motionRatio"), figures.of(setup.motionRatio(), Dimension.NUMBER));
-        texts.put(Paths.corner(corner, "pushrodRatio"), figures.of(setup.pushrodRatio(), Dimension.NUMBER));
-        texts.put(Paths.corner(corner, "tyreRate"), figures.of(setup.tyreRateNPerMm(), Dimension.STIFFNESS));
-        texts.put(Paths.corner(corner, "unsprung"), figures.of(setup.unsprungMassKg(), Dimension.MASS));
-        texts.put(Paths.corner(corner, "rimChord"), figures.of(setup.rimChordMm(), Dimension.LENGTH));
+        put(Paths.corner(corner, "springRate"), setup.springRateNPerMm(), Dimension.STIFFNESS);
+        put(Paths.corner(corner, "motionRatio"), setup.motionRatio(), Dimension.NUMBER);
+        put(Paths.corner(corner, "pushrodRatio"), setup.pushrodRatio(), Dimension.NUMBER);
+        put(Paths.corner(corner, "tyreRate"), setup.tyreRateNPerMm(), Dimension.STIFFNESS);
+        put(Paths.corner(corner, "unsprung"), setup.unsprungMassKg(), Dimension.MASS);
+        put(Paths.corner(corner, "rimChord"), setup.rimChordMm(), Dimension.LENGTH);
         for (AdjusterKind kind : AdjusterKind.values()) {
             texts.put(Paths.adjuster(corner, kind, "how"), FieldKinds.NONE);
             setup.adjuster(kind).ifPresent(a -> adjuster(corner, a));
@@ -83,33 +103,33 @@ final class DraftWriter {
         AdjusterKind kind = adjuster.id().kind();
         if (adjuster.setting() instanceof Setting.Thread thread) {
             texts.put(Paths.adjuster(corner, kind, "how"), FieldKinds.THREAD);
-            texts.put(Paths.adjuster(corner, kind, "pitch"), length(thread.pitchMm()));
+            put(Paths.adjuster(corner, kind, "pitch"), thread.pitchMm(), Dimension.LENGTH);
             texts.put(Paths.adjuster(corner, kind, "ends"), thread.bothEnds() ? FieldKinds.BOTH_ENDS : FieldKinds.ONE_END);
             texts.put(Paths.adjuster(corner, kind, "steps"), Integer.toString(thread.stepsPerTurn()));
             texts.put(Paths.adjuster(corner, kind, "stepName"), thread.stepName());
         } else if (adjuster.setting() instanceof Setting.Shims shims) {
             texts.put(Paths.adjuster(corner, kind, "how"), FieldKinds.SHIMS);
-            texts.put(Paths.adjuster(corner, kind, "pack"), length(shims.fittedMm()));
+            put(Paths.adjuster(corner, kind, "pack"), shims.fittedMm(), Dimension.LENGTH);
             texts.put(Paths.adjuster(corner, kind, "stock"), ShimStockText.of(shims.stock(), figures));
         }
-        texts.put(Paths.adjuster(corner, kind, "start"), figures.of(adjuster.startMm(), Dimension.LENGTH));
-        texts.put(Paths.adjuster(corner, kind, "min"), figures.of(adjuster.minMm(), Dimension.LENGTH));
-        texts.put(Paths.adjuster(corner, kind, "max"), figures.of(adjuster.maxMm(), Dimension.LENGTH));
+        put(Paths.adjuster(corner, kind, "start"), adjuster.startMm(), Dimension.LENGTH);
+        put(Paths.adjuster(corner, kind, "min"), adjuster.minMm(), Dimension.LENGTH);
+        put(Paths.adjuster(corner, kind, "max"), adjuster.maxMm(), Dimension.LENGTH);
         texts.put(Paths.adjuster(corner, kind, "locked"), adjuster.locked() ? FieldKinds.YES : FieldKinds.NO);
     }
 
     private void masses() {
-        texts.put(Paths.TOTAL, figures.of(car.masses().totalKg(), Dimension.MASS));
-        texts.put(Paths.CG_HEIGHT, figures.of(car.masses().cgHeightMm(), Dimension.LENGTH));
+        put(Paths.TOTAL, car.masses().totalKg(), Dimension.MASS);
+        put(Paths.CG_HEIGHT, car.masses().cgHeightMm(), Dimension.LENGTH);
         List<KnownMass> known = car.masses().known();
         for (int row = 1; row <= known.size(); row++) {
             KnownMass mass = known.get(row - 1);
             texts.put(Paths.mass(row, "name"), mass.name());
             texts.put(Paths.mass(row, "role"), mass.role().name());
-            texts.put(Paths.mass(row, "mass"), figures.of(mass.massKg(), Dimension.MASS));
-            texts.put(Paths.mass(row, "x"), length(mass.xMm()));
-            texts.put(Paths.mass(row, "y"), length(mass.yMm()));
-            texts.put(Paths.mass(row, "z"), length(mass.zMm()));
+            put(Paths.mass(row, "mass"), mass.massKg(), Dimension.MASS);
+            put(Paths.mass(row, "x"), mass.xMm(), Dimension.LENGTH);
+            put(Paths.mass(row, "y"), mass.yMm(), Dimension.LENGTH);
+            put(Paths.mass(row, "z"), mass.zMm(), Dimension.LENGTH);
         }
     }
 
@@ -118,8 +138,8 @@ final class DraftWriter {
             HeightPoint point = car.heightPoints().get(row - 1);
             texts.put(Paths.point(row, "name"), point.name());
             texts.put(Paths.point(row, "corner"), point.corner().map(Corner::name).orElse(FieldKinds.NONE));
-            texts.put(Paths.point(row, "x"), figures.of(point.xMm(), Dimension.LENGTH));
-            texts.put(Paths.point(row, "y"), figures.of(point.yMm(), Dimension.LENGTH));
+            put(Paths.point(row, "x"), point.xMm(), Dimension.LENGTH);
+            put(Paths.point(row, "y"), point.yMm(), Dimension.LENGTH);
             String path = Paths.heightTarget(row);
             car.targets().of(point.reading()).ifPresent(t -> target(path, point.reading(), t));
         }
@@ -135,33 +155,49 @@ final class DraftWriter {
     }
 
     private void target(String path, ReadingId reading, Target target) {
-        texts.put(path + ".value", targetFigure(reading, target.value()));
-        texts.put(path + ".tolerance", targetFigure(reading, target.tolerance()));
+        targetFigure(path + ".value", reading, target.value());
+        targetFigure(path + ".tolerance", reading, target.tolerance());
     }
 
-    private String targetFigure(ReadingId reading, double value) {
+    private void targetFigure(String path, ReadingId reading, double value) {
         if (reading.kind() == ReadingKind.TOE || reading.kind() == ReadingKind.TOTAL_TOE) {
-            return figures.toe(value, TargetReadings.chordMm(assumed, reading));
+            double chordMm = TargetReadings.chordMm(assumed, reading);
+            String text = figures.toe(value, chordMm);
+            keep(path, text, value, figures.readToe(text, chordMm));
+        } else {
+            put(path, value, TargetReadings.dimension(reading.kind()));
         }
-        return figures.of(value, TargetReadings.dimension(reading.kind()));
     }
 
     private void loadCase() {
         texts.put(Paths.DRIVER, car.loadCase().driver());
-        texts.put(Paths.FUEL, figures.of(car.loadCase().fuelKg(), Dimension.MASS));
+        put(Paths.FUEL, car.loadCase().fuelKg(), Dimension.MASS);
         for (Axle axle : Axle.values()) {
-            texts.put(Paths.pressure(axle), figures.of(car.loadCase().pressureBar().get(axle), Dimension.PRESSURE));
+            put(Paths.pressure(axle), car.loadCase().pressureBar().get(axle), Dimension.PRESSURE);
         }
     }
 
     private void instruments() {
-        texts.put(Paths.instrument("scale"), figures.of(car.instruments().scaleResolutionKg(), Dimension.MASS));
-        texts.put(Paths.instrument("height"), length(car.instruments().heightResolutionMm()));
-        texts.put(Paths.instrument("angle"), figures.of(car.instruments().angleResolutionDeg(), Dimension.ANGLE));
-        texts.put(Paths.instrument("toe"), length(car.instruments().toeResolutionMm()));
+        put(Paths.instrument("scale"), car.instruments().scaleResolutionKg(), Dimension.MASS);
+        put(Paths.instrument("height"), car.instruments().heightResolutionMm(), Dimension.LENGTH);
+        put(Paths.instrument("angle"), car.instruments().angleResolutionDeg(), Dimension.ANGLE);
+        put(Paths.instrument("toe"), car.instruments().toeResolutionMm(), Dimension.LENGTH);
     }
 
-    private String length(double valueMm) {
-        return figures.of(valueMm, Dimension.LENGTH);
+    private void put(String path, OptionalDouble value, Dimension dimension) {
+        texts.put(path, "");
+        value.ifPresent(v -> put(path, v, dimension));
+    }
+
+    private void put(String path, double value, Dimension dimension) {
+        String text = figures.of(value, dimension);
+        keep(path, text, value, figures.read(text, dimension));
+    }
+
+    private void keep(String path, String text, double value, double readBack) {
+        texts.put(path, text);
+        if (value != readBack) {
+            exact.put(path, new Exact(text, value));
+        }
     }
 }

@@ -35,7 +35,8 @@ final class FieldNames {
 
     /** The label of a field's row, without its place. */
     static String label(String path) {
-        return Texts.of("label." + Paths.shape(path));
+        boolean target = path.startsWith("targets.") && !path.equals(Paths.CROSS_GOAL);
+        return Texts.of("label." + (target ? "targets" + path.substring(path.lastIndexOf('.')) : Paths.shape(path)));
     }
 
     private static String corner(List<String> parts, String label) {
@@ -48,12 +49,11 @@ final class FieldNames {
             return label;
         }
         int end = path.lastIndexOf('.');
-        String what = Texts.of("label.targets" + path.substring(end));
         String reading = path.substring("targets.".length(), end);
         if (reading.startsWith("height.")) {
-            return point(reading.substring("height.".length())) + ": " + uncapital(what);
+            return point(reading.substring("height.".length())) + ": " + uncapital(label);
         }
-        return words(ReadingId.parse(reading)) + ": " + uncapital(what);
+        return words(ReadingId.parse(reading)) + ": " + uncapital(label);
     }
 
     /** A reading with its axle in words: "front total toe". */

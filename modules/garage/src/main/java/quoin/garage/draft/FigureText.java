@@ -1,6 +1,7 @@
 package quoin.garage.draft;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
@@ -20,8 +21,8 @@ import quoin.quantities.Unit;
 import quoin.quantities.UnitPreferences;
 
 /**
- * Writes a value so that reading the text gives the same value to the last bit, in the shortest form a person would type:
- * "350 lb/in" where that is what the rate is, "1/24 in" for the pitch of a 24-thread rod. Toe is chord * sin(angle) as a
+ * Writes a value in the shortest form a person would type that reads back as the same value: "350 lb/in" where that is what
+ * the rate is, "1/24 in" for the pitch of a 24-thread rod; a value with no such form is rounded to seven digits. Toe is chord * sin(angle) as a
  * length on the rim chord, plus = in.
  *
  * @param preferences unit and decimal mark of a figure typed without a unit
@@ -31,6 +32,7 @@ public record FigureText(UnitPreferences preferences, boolean toeInMm) {
 
     private static final int SHORT_DECIMALS = 4;
     private static final int FINEST_INCH = 64;
+    private static final MathContext ROUNDED = new MathContext(7);
     private static final Pattern ANGLE_MARK = Pattern.compile(".*(°|º|deg|min|'|’).*", Pattern.DOTALL);
     private static final Pattern LENGTH_MARK = Pattern.compile(".*(mm|in|\"|”|/).*", Pattern.DOTALL);
     private static final Pattern OUT = Pattern.compile("(.*\\S)\\s*out", Pattern.DOTALL | Pattern.CASE_INSENSITIVE);
@@ -65,13 +67,13 @@ public record FigureText(UnitPreferences preferences, boolean toeInMm) {
         return Quantities.parse(text, dimension, preferences);
     }
 
-    /** The shortest text that {@link #read} gives back as this very value. */
+    /** The shortest text that {@link #read} gives back as this very value; else seven digits of it. */
     public String of(double value, Dimension dimension) {
         Unit own = preferences.unit(dimension);
         Stream<String> candidates = Stream.of(minutes(value, dimension), decimals(value, own, ""),
                 others(own).flatMap(u -> decimals(value, u, suffix(u))), fractions(value, dimension)).flatMap(s -> s);
         return candidates.filter(text -> gives(value, () -> read(text, dimension))).findFirst()
-                .orElseGet(() -> everyDigit(value, dimension, own));
+                .orElseGet(() -> rounded(value, own));
     }
 
     private static boolean gives(double wanted, DoubleSupplier reading) {
@@ -114,9 +116,9 @@ public record FigureText(UnitPreferences preferences, boolean toeInMm) {
                 .mapToObj(d -> start + Math.round((inches - whole) * d) + "/" + d + " in");
     }
 
-    private String everyDigit(double value, Dimension dimension, Unit own) {
-        String digits = plain(new BigDecimal(Double.toString(value)));
-        return own == dimension.baseUnit() ? digits : digits + suffix(dimension.baseUnit());
+    /** For values that no short text gives exactly; the draft keeps the value beside the text. */
+    private String rounded(double value, Unit own) {
+        return plain(BigDecimal.valueOf(own.fromBase(value)).round(ROUNDED));
     }
 
     private String plain(BigDecimal value) {
@@ -156,7 +158,7 @@ public record FigureText(UnitPreferences preferences, boolean toeInMm) {
         return toeInMm || LENGTH_MARK.matcher(lower).matches() ? Dimension.LENGTH : Dimension.ANGLE;
     }
 
-    /** A toe of so many degrees, as {@link #readToe} reads it back. */
+    /** A toe of so many degrees, as {@link #readToe} reads it back; else seven digits of it. */
     public String toe(double deg, double chordMm) {
         double lengthMm = chordMm * Math.sin(Math.toRadians(deg));
         Unit own = preferences.unit(Dimension.LENGTH);
@@ -165,7 +167,7 @@ public record FigureText(UnitPreferences preferences, boolean toeInMm) {
         Stream<String> angles = decimals(deg, Unit.DEG, toeInMm ? "°" : "");
         Stream<String> ordered = toeInMm ? Stream.concat(lengths, angles) : Stream.concat(angles, lengths);
         return ordered.filter(text -> gives(deg, () -> readToe(text, chordMm))).findFirst()
-                .orElseGet(() -> plain(new BigDecimal(Double.toString(deg))) + "°");
+                .orElseGet(() -> rounded(deg, Unit.DEG) + "°");
     }
 
     /** As {@link #of(double, Dimension)}; empty text where unknown. */

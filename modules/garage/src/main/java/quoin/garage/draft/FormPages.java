@@ -61,7 +61,8 @@ final class FormPages {
         } else if (kind instanceof FieldKind.Toe) {
             unit = draft.figures().toeUnit();
         }
-        String help = Texts.orNothing("help." + Paths.shape(path));
+        String own = Texts.orNothing("help." + Paths.shape(path));
+        String help = own.isEmpty() && path.endsWith(".tolerance") ? Texts.of("help.tolerance") : own;
         return new Field(path, names.of(path), help, kind, unit, REQUIRED.contains(Paths.shape(path)));
     }
 

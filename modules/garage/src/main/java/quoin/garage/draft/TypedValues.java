@@ -62,7 +62,8 @@ final class TypedValues {
             return OptionalDouble.empty();
         }
         FieldKind.Figure kind = (FieldKind.Figure) FieldKinds.of(path);
-        OptionalDouble value = parsed(path, draft.text(path), kind.dimension(), kind.sign());
+        OptionalDouble kept = draft.exactValue(path);
+        OptionalDouble value = kept.isPresent() ? kept : parsed(path, draft.text(path), kind.dimension(), kind.sign());
         value.ifPresent(v -> doubt(path, v, kind));
         return value;
     }
@@ -116,6 +117,10 @@ final class TypedValues {
     OptionalDouble toe(String path, double chordMm) {
         if (isBlank(path)) {
             return OptionalDouble.empty();
+        }
+        OptionalDouble kept = draft.exactValue(path);
+        if (kept.isPresent()) {
+            return kept;
         }
         String text = draft.text(path);
         FieldKind.Toe kind = (FieldKind.Toe) FieldKinds.of(path);
