@@ -1,0 +1,14 @@
+package quoin.commandline.calculation;
+
+import java.util.List;
+
+/** The calculations that exist. */
+public final class Calculations {
+    private Calculations() {
+    }
+
+    public static List<Calculation> all() {
+        return List.of(new CornerLoadsCalculation(), new AdjustmentPlanCalculation(), new CgHeightCalculation(),
+                new PadShimsCalculation(), new ShareUncertaintyCalculation());
+    }
+}
