@@ -164,7 +164,7 @@ class RefusalTest {
     @Test
     void aSpringThatUnloadsIsFound() throws Exception {
         ObjectNode input = input("corner-loads");
-        ((ObjectNode) input.at("/turns/perch")).put("RF", -40);
+        ((ObjectNode) input.at("/turns/perch")).put("RF", -120);
         JsonNode findings = answer(file("corner-loads", input)).at("/result/afterTurns/findings");
         assertEquals("RF", findings.at("/0/corner").asText());
     }

@@ -16,6 +16,8 @@ import quoin.car.PerCorner;
 final class EquilibriumSolver {
     private static final int MAX_STEPS = 60;
     private static final double MAX_TURN_RAD = 0.2;
+    /** A body tilted further no longer stands on its wheels: the solution found is one after falling over. */
+    private static final double FALLEN_RAD = 0.5;
     /** Changes per Newton step below which the next one is rounding: mm, rad, N. */
     private static final double LENGTH_STEP = 1e-7;
     private static final double ANGLE_STEP = 1e-10;
@@ -44,7 +46,7 @@ final class EquilibriumSolver {
                 u[i] -= damping * change[i];
             }
             if (settled) {
-                requireStable(tangent);
+                requireStable(tangent, u);
                 return u;
             }
             settled = isSmall(change);
@@ -65,8 +67,9 @@ final class EquilibriumSolver {
     }
 
     /** Four multipliers give four negative pivots; any further one is a movement without positive stiffness. */
-    private static void requireStable(LUDecomposition tangent) {
-        if (!(tangent.getDeterminant() > 0)) {
+    private static void requireStable(LUDecomposition tangent, double[] u) {
+        boolean fallen = Math.abs(u[HeightTerm.ROLL]) > FALLEN_RAD || Math.abs(u[HeightTerm.PITCH]) > FALLEN_RAD;
+        if (fallen || !(tangent.getDeterminant() > 0)) {
             throw new NoEquilibriumException(
                     "the car would fall over: its springs are too soft for the height of its centre of gravity");
         }
