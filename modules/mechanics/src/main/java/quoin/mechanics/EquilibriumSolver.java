@@ -66,13 +66,36 @@ final class EquilibriumSolver {
         }
     }
 
-    /** Four multipliers give four negative pivots; any further one is a movement without positive stiffness. */
-    private static void requireStable(LUDecomposition tangent, double[] u) {
-        boolean fallen = Math.abs(u[HeightTerm.ROLL]) > FALLEN_RAD || Math.abs(u[HeightTerm.PITCH]) > FALLEN_RAD;
-        if (fallen || !(tangent.getDeterminant() > 0)) {
+    /**
+     * Sylvester's criterion on the stiffness against heave, roll, pitch and twist, wheels and pads eliminated: every leading
+     * minor is positive. The full determinant alone would miss a car that is unstable in roll and in pitch.
+     */
+    private void requireStable(LUDecomposition tangent, double[] u) {
+        boolean stands = Math.abs(u[HeightTerm.ROLL]) < FALLEN_RAD && Math.abs(u[HeightTerm.PITCH]) < FALLEN_RAD
+                && tangent.getDeterminant() > 0;
+        for (int pose = HeightTerm.ROLL; stands && pose < LoadEquations.TRAVEL; pose++) {
+            stands = leadingMinor(pose) > 0;
+        }
+        if (!stands) {
             throw new NoEquilibriumException(
                     "the car would fall over: its springs are too soft for the height of its centre of gravity");
         }
+    }
+
+    /** Determinant of the tangent with only the first movements of the body left free. */
+    private double leadingMinor(int movements) {
+        int size = LoadEquations.SIZE - LoadEquations.TRAVEL + movements;
+        double[][] kept = new double[size][size];
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < size; j++) {
+                kept[i][j] = equations.tangent[full(i, movements)][full(j, movements)];
+            }
+        }
+        return new LUDecomposition(new Array2DRowRealMatrix(kept, false), 0).getDeterminant();
+    }
+
+    private static int full(int index, int movements) {
+        return index < movements ? index : index - movements + LoadEquations.TRAVEL;
     }
 
     private static boolean isSmall(double[] change) {
