@@ -78,7 +78,7 @@ public final class ChanceSearch {
                 allowed &= tried[i] >= lowest[i] && tried[i] <= highest[i];
             }
             if (changed > 0 && changed <= limit && allowed) {
-                double s = table.score(tried);
+                double s = table.score(tried, bestScore);
                 if (s > bestScore) {
                     bestScore = s;
                     best = tried;

@@ -5,6 +5,8 @@ import java.util.List;
 /** The chance that every aim is met after whole steps at the adjusters, counted over scenarios. */
 public final class ChanceTable {
 
+    private static final double EXCESS_PRICE = 1e-2;
+
     private final double[][] base;
     private final double[][][] slope;
     private final int aims;
@@ -65,16 +67,21 @@ public final class ChanceTable {
 
     /** The chance, with a little of the mean excess taken off so that far-away steps still compare. */
     double score(int[] steps) {
-        int in = 0;
-        double excess = 0;
+        return score(steps, Double.NEGATIVE_INFINITY);
+    }
+
+    /** The same, given up as negative infinity as soon as it cannot exceed the floor any more. */
+    double score(int[] steps, double floor) {
+        double left = base.length;
+        double least = floor * base.length;
         for (int i = 0; i < base.length; i++) {
             double w = worst(i, steps);
-            if (w <= 1) {
-                in++;
+            left -= (w <= 1 ? 0 : 1) + EXCESS_PRICE * w;
+            if (left <= least) {
+                return Double.NEGATIVE_INFINITY;
             }
-            excess += w;
         }
-        return (in - 1e-2 * excess) / base.length;
+        return left / base.length;
     }
 
     private double worst(int i, int[] steps) {

@@ -10,6 +10,8 @@ final class Fit {
 
     private static final double STEP = 1e-5;
     private static final int ITERATIONS = 8;
+    /** A fall of chi-squared too small to matter. */
+    private static final double ENOUGH = 3e-3;
     private static final double LOOSE_LOAD_N = 5000;
     private static final double LOOSE_HEIGHT_MM = 500;
 
@@ -95,7 +97,7 @@ final class Fit {
             double gain = cost - nextCost;
             p = next;
             cost = nextCost;
-            if (gain < 1e-4) {
+            if (gain < ENOUGH) {
                 break;
             }
         }
