@@ -1,0 +1,52 @@
+package quoin.suspensionmeasured;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.openide.util.lookup.ServiceProvider;
+import quoin.suspension.CornerKinematics;
+import quoin.suspension.Parameter;
+import quoin.suspension.ParameterValues;
+import quoin.suspension.Side;
+import quoin.suspension.spi.SuspensionType;
+
+/**
+ * A suspension without hard points: the racer says what he has seen one turn or one mm do. What is left blank is taken as
+ * no effect until a round shows otherwise.
+ */
+@ServiceProvider(service = SuspensionType.class)
+public final class MeasuredSuspension implements SuspensionType {
+
+    @Override
+    public String id() {
+        return "measured";
+    }
+
+    @Override
+    public String name() {
+        return "Measured";
+    }
+
+    @Override
+    public List<Parameter> parameters() {
+        List<Parameter> parameters = new ArrayList<>();
+        parameters.add(figure("camber_deg_per_mm", "Camber per mm of travel", "deg/mm",
+                "Change of camber for 1 mm the wheel rises into the body; minus where the top leans in"));
+        parameters.add(figure("toe_deg_per_mm", "Toe per mm of travel", "deg/mm",
+                "Change of toe for 1 mm the wheel rises into the body; plus is toe-in"));
+        parameters.add(figure("caster_deg_per_mm", "Caster per mm of travel", "deg/mm",
+                "Change of caster for 1 mm the wheel rises into the body; plus is top rearward"));
+        for (MeasuredAdjuster adjuster : MeasuredAdjuster.values()) {
+            parameters.addAll(adjuster.parameters());
+        }
+        return List.copyOf(parameters);
+    }
+
+    static Parameter figure(String key, String label, String unit, String help) {
+        return Parameter.number(key, label, unit, help).optional();
+    }
+
+    @Override
+    public CornerKinematics corner(ParameterValues values, Side side) {
+        return new MeasuredCorner(values);
+    }
+}
