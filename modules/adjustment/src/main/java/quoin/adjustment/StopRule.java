@@ -7,7 +7,8 @@ import quoin.adjustment.learn.NextReading;
 /**
  * When to stop. The work ends when the probability that every goal is met, friction-free, reaches
  * {@code enoughProbability}, or when a further round would raise it by less than {@code leastGain}, be it made once or
- * twice: then the noise of the readings, not the setting, limits what can be known. A bare estimate never ends it.
+ * twice: then the noise of the readings, not the setting, limits what can be known. A bare estimate never ends it, and a
+ * single reading that asks for no turn is read once more.
  *
  * @param enoughProbability probability that is enough, between 0.5 and 1
  * @param leastGain rise of the probability a round must promise, 0 or more
@@ -59,15 +60,18 @@ public record StopRule(double enoughProbability, double leastGain, double readAg
         double settles = new NextReading(belief.posterior(), belief.scenarios(), ResponseBelief.aims(goals),
                 new double[turns.length]).chanceOfReaching(enoughProbability);
         boolean turnedAlready = belief.history().stream().anyMatch(SettledReading::turned);
+        boolean settling = settles >= readAgainChance;
+        if (settling || readAgainChance <= 1 && belief.history().size() == 1 && !advice.turnsAnything()) {
+            return new NextStep(NextStep.Action.READ_AGAIN, advice, now, after, twice, settles, settling ? text(
+                    "one more settled reading: inside with %.0f %% now, and a second reading settles it with a chance"
+                    + " of %.0f %%", now, settles) : text(
+                    "one more settled reading: by a single reading inside with %.0f %% only; %.0f %% was asked",
+                    now, enoughProbability));
+        }
         if (gain < leastGain && (turnedAlready || !advice.turnsAnything())) {
             return new NextStep(NextStep.Action.STOP_NO_GAIN, advice, now, after, twice, settles, text(
                     "stop: inside with %.0f %%, and the next round gains less than the noise (%.0f %% after it)",
                     now, Math.max(after, now)));
-        }
-        if (settles >= readAgainChance) {
-            return new NextStep(NextStep.Action.READ_AGAIN, advice, now, after, twice, settles, text(
-                    "one more settled reading: inside with %.0f %% now, and a second reading settles it with a chance"
-                    + " of %.0f %%", now, settles));
         }
         return new NextStep(NextStep.Action.TURN, advice, now, after, twice, settles, text(
                 "turn: inside with %.0f %% now, %.0f %% after the turns", now, after));

@@ -6,24 +6,24 @@ import quoin.adjustment.LoadChange;
 import quoin.adjustment.SettledReading;
 
 /** One simulated car at work: turned, settled, read. The k-th settling has the same noise for every strategy. */
-final class Session {
+public class Session {
 
-    static final double CROSS_TOLERANCE = 0.2;
-    static final double HEIGHT_TOLERANCE = 1.0;
-    static final double STEP = 0.25;
+    public static final double CROSS_TOLERANCE = 0.2;
+    public static final double HEIGHT_TOLERANCE = 1.0;
+    public static final double STEP = 0.25;
 
     private final SimulatedCar car;
     private final SimulatedCar.Conditions conditions;
-    private final double[] turns = new double[4];
+    private final double[] moved = new double[8];
     private double[] since = new double[4];
     private int settlings;
 
-    Session(SimulatedCar car, SimulatedCar.Conditions conditions) {
+    public Session(SimulatedCar car, SimulatedCar.Conditions conditions) {
         this.car = car;
         this.conditions = conditions;
     }
 
-    SimulatedCar car() {
+    public SimulatedCar car() {
         return car;
     }
 
@@ -32,15 +32,29 @@ final class Session {
     }
 
     /** Turns the perches by whole quarter turns. */
-    void turn(int[] quarters) {
+    public void turn(int[] quarters) {
+        double[] turns = new double[4];
         for (int i = 0; i < 4; i++) {
-            turns[i] += quarters[i] * STEP;
-            since[i] += quarters[i] * STEP;
+            turns[i] = quarters[i] * STEP;
+            since[i] += turns[i];
+        }
+        double[] effect = effect(turns);
+        for (int i = 0; i < 8; i++) {
+            moved[i] += effect[i];
         }
     }
 
+    /** What turns really do to the eight readings. */
+    protected double[] effect(double[] turns) {
+        double[] e = new double[4];
+        for (int i = 0; i < 4; i++) {
+            e[i] = turns[i] * car.lift[i];
+        }
+        return car.move(e);
+    }
+
     /** Settles the car and reads everything, the mean of as many settlings as the conditions say. */
-    SettledReading read(boolean driverIn) {
+    public SettledReading read(boolean driverIn) {
         double[] sum = new double[8];
         for (int s = 0; s < conditions.settlings(); s++) {
             double[] one = settle(driverIn);
@@ -58,9 +72,9 @@ final class Session {
 
     private double[] settle(boolean driverIn) {
         SplittableRandom r = new SplittableRandom(car.seed * 1_000_003L + 7919L * settlings++ + 5);
-        double[] e = offsets();
+        double[] e = new double[4];
         for (int i = 0; i < 4; i++) {
-            e[i] += r.nextDouble(-1, 1) * car.frictionKg * SimulatedCar.G / car.wheelRate[i];
+            e[i] = r.nextDouble(-1, 1) * car.frictionKg * SimulatedCar.G / car.wheelRate[i];
         }
         double[] out = state(e);
         if (!driverIn) {
@@ -77,34 +91,27 @@ final class Session {
         return out;
     }
 
-    private double[] offsets() {
-        double[] e = new double[4];
-        for (int i = 0; i < 4; i++) {
-            e[i] = turns[i] * car.lift[i];
-        }
-        return e;
-    }
-
+    /** The readings with friction as if each corner were offset by e, mm. */
     private double[] state(double[] e) {
         double[] out = car.move(e);
         for (int i = 0; i < 4; i++) {
-            out[i] += car.asFoundLoad[i];
-            out[4 + i] += car.asFoundHeight[i];
+            out[i] += car.asFoundLoad[i] + moved[i];
+            out[4 + i] += car.asFoundHeight[i] + moved[4 + i];
         }
         return out;
     }
 
     /** The friction-free car: four loads, four heights. */
-    double[] truth() {
-        return state(offsets());
+    public double[] truth() {
+        return state(new double[4]);
     }
 
     /** Whether the friction-free car is inside every tolerance. */
-    boolean trulyInside() {
+    public boolean trulyInside() {
         return inside(truth());
     }
 
-    static boolean inside(double[] readings) {
+    public static boolean inside(double[] readings) {
         boolean in = Math.abs(cross(readings) - 50) <= CROSS_TOLERANCE;
         for (int i = 4; i < 8; i++) {
             in &= Math.abs(readings[i]) <= HEIGHT_TOLERANCE;
@@ -112,7 +119,7 @@ final class Session {
         return in;
     }
 
-    static double cross(double[] r) {
+    public static double cross(double[] r) {
         return 100 * (r[1] + r[2]) / (r[0] + r[1] + r[2] + r[3]);
     }
 }

@@ -13,37 +13,37 @@ import quoin.car.Corner;
  * internal couple lambda = n.e / sum(n^2 c) along n = (1/tf, -1/tf, -1/tr, 1/tr), heights move by e - c F. Written apart
  * from the estimator on purpose.
  */
-final class SimulatedCar {
+public final class SimulatedCar {
 
-    static final double G = 9.80665;
+    public static final double G = 9.80665;
 
     /** Reading conditions. */
-    record Conditions(double frictionFactor, int settlings, boolean fineHeights) {
-        static final Conditions FULL_NOISE = new Conditions(1, 1, false);
-        static final Conditions WELL_SETTLED = new Conditions(0.25, 2, true);
-        static final Conditions THREE_WEIGHINGS = new Conditions(1, 3, false);
+    public record Conditions(double frictionFactor, int settlings, boolean fineHeights) {
+        public static final Conditions FULL_NOISE = new Conditions(1, 1, false);
+        public static final Conditions WELL_SETTLED = new Conditions(0.25, 2, true);
+        public static final Conditions THREE_WEIGHINGS = new Conditions(1, 3, false);
     }
 
-    final long seed;
-    final double[] x = new double[4];
-    final double[] y = new double[4];
-    final double[] wheelRate = new double[4];
-    final double[] tyreRate = new double[4];
-    final double[] assumedRate = new double[4];
-    final double[] lift = new double[4];
-    final double[] assumedLift = new double[4];
-    final double massKg;
-    final double[] asFoundLoad = new double[4];
-    final double[] asFoundHeight = new double[4];
-    final double frictionKg;
-    final double heightErrorMm;
-    final double resolutionKg;
-    final double driverKg;
-    final double driverX;
-    final double driverY;
+    public final long seed;
+    public final double[] x = new double[4];
+    public final double[] y = new double[4];
+    public final double[] wheelRate = new double[4];
+    public final double[] tyreRate = new double[4];
+    public final double[] assumedRate = new double[4];
+    public final double[] lift = new double[4];
+    public final double[] assumedLift = new double[4];
+    public final double massKg;
+    public final double[] asFoundLoad = new double[4];
+    public final double[] asFoundHeight = new double[4];
+    public final double frictionKg;
+    public final double heightErrorMm;
+    public final double resolutionKg;
+    public final double driverKg;
+    public final double driverX;
+    public final double driverY;
     private final double[] n = new double[4];
 
-    SimulatedCar(long seed, Conditions conditions) {
+    public SimulatedCar(long seed, Conditions conditions) {
         this.seed = seed;
         SplittableRandom r = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + 17);
         massKg = r.nextDouble(460, 1500);
@@ -125,7 +125,7 @@ final class SimulatedCar {
     }
 
     /** Changes of loads (N) and heights (mm) for corner offsets e, mm. */
-    double[] move(double[] e) {
+    public double[] move(double[] e) {
         double c = 0;
         double drive = 0;
         for (int i = 0; i < 4; i++) {
@@ -141,7 +141,7 @@ final class SimulatedCar {
     }
 
     /** Changes of loads and heights when the driver gets out. */
-    double[] driverOut() {
+    public double[] driverOut() {
         double[][] a = new double[3][3];
         double w = -driverKg * G;
         double[] right = {w, w * driverX, w * driverY};
@@ -167,12 +167,12 @@ final class SimulatedCar {
     }
 
     /** What the strategy is told of the car. */
-    LearningPrior prior(NoisePrior noise) {
+    public LearningPrior prior(NoisePrior noise) {
         return prior(noise, assumedRate, assumedLift, 0.2 / Math.sqrt(3), 0.05 / Math.sqrt(3));
     }
 
     /** A prior that knows rates and lifts. */
-    LearningPrior knowing(NoisePrior noise) {
+    public LearningPrior knowing(NoisePrior noise) {
         return prior(noise, wheelRate, lift, 1e-4, 1e-4);
     }
 
