@@ -1,0 +1,170 @@
+package quoin.cornerweights;
+
+import java.awt.BorderLayout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import org.openide.util.NbBundle.Messages;
+import quoin.car.AdjusterKind;
+import quoin.car.Car;
+import quoin.car.Corner;
+import quoin.car.PerCorner;
+import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
+import quoin.car.Target;
+import quoin.mechanics.CentreOfGravity;
+import quoin.mechanics.PlanPoint;
+import quoin.mechanics.Shares;
+import quoin.workbench.CornerBlock;
+import quoin.workbench.CurrentDay;
+import quoin.workbench.DaySnapshot;
+import quoin.workbench.FigureTable;
+import quoin.workbench.FindingsList;
+import quoin.workbench.Looks;
+import quoin.workbench.Mark;
+import quoin.workbench.ReadingGrid;
+import quoin.workbench.RequirementsList;
+import quoin.workbench.RoundSection;
+import quoin.workbench.SettleBar;
+import quoin.workbench.StageView;
+import quoin.workbench.TurnsForm;
+import quoin.workbench.VerdictWords;
+import quoin.workbench.WrapText;
+import quoin.workflow.ReadingState;
+
+/** The four loads as they stand, the diagonals, the kinds of target, the plan and what it did. */
+@Messages({
+    "view.read=Read the weights and heights", "view.stands=How it stands", "view.targets=Kinds of cross target on this car",
+    "view.conditions=Conditions while reading", "view.findings=Checks", "view.history=Cross weight of every weighing today",
+    "# {0} - share", "view.ofTotal={0} of the total",
+    "view.total=Total", "view.front=Front share", "view.left=Left share", "view.cross=RF+LR", "view.other=LF+RR",
+    "view.cg=Centre of gravity in plan",
+    "# {0} - behind", "# {1} - side", "view.cgWords={0} behind the front axle, {1}",
+    "# {0} - distance", "view.toLeft={0} left of the middle", "# {0} - distance", "view.toRight={0} right of the middle",
+    "view.noHistory=No weighing of all four corners yet."})
+final class CornerWeightsView implements StageView {
+
+    private static final String STAGE = CornerWeightsWindow.STAGE;
+
+    private final ReadingGrid grid;
+    private final SettleBar settle;
+    private final RoundSection round;
+    private final RequirementsList conditions;
+    private final CrossTargetsPanel targets;
+    private final CornerBlock block = new CornerBlock();
+    private final FigureTable figures = new FigureTable();
+    private final FindingsList findings = new FindingsList();
+    private final JPanel history = new JPanel(new BorderLayout());
+    private final JPanel component;
+    private List<CrossHistory.Weighing> charted = List.of();
+    private Optional<Target> chartedTarget = Optional.empty();
+
+    CornerWeightsView(CurrentDay current) {
+        grid = new ReadingGrid(current, STAGE, CornerWeightsView::readings);
+        settle = new SettleBar(current, STAGE);
+        round = new RoundSection(current, STAGE, car -> TurnsForm.adjusters(car, Set.of(AdjusterKind.PERCH, AdjusterKind.PUSHROD)));
+        conditions = new RequirementsList(current, STAGE);
+        targets = new CrossTargetsPanel(current);
+        history.add(new WrapText(Bundle.view_noHistory()), BorderLayout.CENTER);
+        JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle)), round.planPart(), round.turnPart());
+        JPanel right = Looks.column(Looks.section(Bundle.view_stands(), Looks.column(block, figures)),
+                Looks.section(Bundle.view_targets(), targets), Looks.section(Bundle.view_findings(), findings), round.lastPart(),
+                Looks.section(Bundle.view_history(), history), Looks.section(Bundle.view_conditions(), conditions));
+        component = Looks.twoColumns(left, right);
+    }
+
+    private static List<ReadingId> readings(Car car) {
+        return Stream.concat(car.cornerReadings(ReadingKind.LOAD).stream(), car.heightReadings().stream()).toList();
+    }
+
+    @Override
+    public JComponent component() {
+        return component;
+    }
+
+    @Override
+    public void show(DaySnapshot day) {
+        Optional<PerCorner<Double>> loads = loads(day);
+        grid.show(day);
+        settle.show(day);
+        block.show(corner -> cell(day, corner, loads));
+        figures.show(lines(day, loads));
+        targets.show(day, loads);
+        day.stage(STAGE).ifPresent(s -> {
+            findings.show(s.findings(), day.format());
+            conditions.show(s.requirements());
+        });
+        round.show(day);
+        showHistory(day);
+    }
+
+    /** The four loads last read; empty where one is missing. */
+    static Optional<PerCorner<Double>> loads(DaySnapshot day) {
+        PerCorner<OptionalDouble> read = PerCorner.of(c -> day.last(ReadingId.of(ReadingKind.LOAD, c)));
+        boolean all = Stream.of(Corner.values()).allMatch(c -> read.get(c).isPresent());
+        return all && Stream.of(Corner.values()).mapToDouble(c -> read.get(c).getAsDouble()).sum() > 0
+                ? Optional.of(read.map(OptionalDouble::getAsDouble)) : Optional.empty();
+    }
+
+    private static CornerBlock.Cell cell(DaySnapshot day, Corner corner, Optional<PerCorner<Double>> loads) {
+        ReadingId id = ReadingId.of(ReadingKind.LOAD, corner);
+        OptionalDouble value = day.last(id);
+        String share = loads.map(l -> Bundle.view_ofTotal(day.format().text(ReadingId.ofCar(ReadingKind.FRONT_SHARE),
+                100 * l.get(corner) / Shares.of(l).totalKgf()))).orElse("");
+        Optional<ReadingState> state = day.reading(STAGE, id);
+        VerdictWords words = state.isEmpty() || state.get().target().isEmpty() && state.get().reasons().isEmpty()
+                ? new VerdictWords(Mark.NONE, "") : VerdictWords.of(state, day.format());
+        return new CornerBlock.Cell(value.isPresent() ? day.format().number(id, value.getAsDouble()) : "–", share, words);
+    }
+
+    private static List<FigureTable.Line> lines(DaySnapshot day, Optional<PerCorner<Double>> loads) {
+        List<FigureTable.Line> lines = new ArrayList<>();
+        addLine(lines, day, Bundle.view_cross(), ReadingKind.CROSS);
+        loads.ifPresent(l -> lines.add(FigureTable.Line.plain(Bundle.view_other(),
+                day.format().text(ReadingId.ofCar(ReadingKind.CROSS), Shares.of(l).otherDiagonalPercent()))));
+        addLine(lines, day, Bundle.view_total(), ReadingKind.TOTAL);
+        addLine(lines, day, Bundle.view_front(), ReadingKind.FRONT_SHARE);
+        addLine(lines, day, Bundle.view_left(), ReadingKind.LEFT_SHARE);
+        loads.ifPresent(l -> lines.add(FigureTable.Line.plain(Bundle.view_cg(), cg(day, l))));
+        return lines;
+    }
+
+    private static void addLine(List<FigureTable.Line> lines, DaySnapshot day, String name, ReadingKind kind) {
+        day.reading(STAGE, ReadingId.ofCar(kind)).ifPresent(r -> lines.add(FigureTable.Line.of(name, r, day.format())));
+    }
+
+    private static String cg(DaySnapshot day, PerCorner<Double> loads) {
+        PlanPoint cg = CentreOfGravity.inPlan(loads, CrossTargetsPanel.contactPoints(day.car()));
+        ReadingId length = ReadingId.ofCar(ReadingKind.RAKE);
+        String side = day.format().text(length, Math.abs(cg.yMm()));
+        return Bundle.view_cgWords(day.format().text(length, -cg.xMm()), cg.yMm() >= 0 ? Bundle.view_toLeft(side) : Bundle.view_toRight(side));
+    }
+
+    private void showHistory(DaySnapshot day) {
+        List<CrossHistory.Weighing> weighings = CrossHistory.of(day.day());
+        Optional<Target> target = day.reading(STAGE, ReadingId.ofCar(ReadingKind.CROSS)).flatMap(ReadingState::target);
+        if (weighings.equals(charted) && target.equals(chartedTarget)) {
+            return;
+        }
+        charted = weighings;
+        chartedTarget = target;
+        history.removeAll();
+        history.add(weighings.isEmpty() ? new WrapText(Bundle.view_noHistory()) : CrossChart.of(weighings, target), BorderLayout.CENTER);
+        history.revalidate();
+    }
+
+    @Override
+    public void toEntry() {
+        grid.toFirst();
+    }
+
+    @Override
+    public void toTurns() {
+        round.toTurns();
+    }
+}
