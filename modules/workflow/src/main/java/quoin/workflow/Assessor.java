@@ -56,6 +56,9 @@ final class Assessor {
     private final List<Stage> stages;
     private final Map<ReadingId, Stage> owners = new HashMap<>();
     private final Map<Stage, List<Requirement>> requirements = new HashMap<>();
+    private final Map<Stage, List<ReadingId>> readings = new HashMap<>();
+    private final Map<Stage, List<ReadingId>> judged = new HashMap<>();
+    private final Map<ReadingId, List<ReadingId>> parts = new HashMap<>();
     private final Map<View, Map<ReadingId, Assessed>> known = Map.of(View.SHOWN, new HashMap<>(), View.COUNTING, new HashMap<>());
     private final Map<View, Optional<Target>> crossTargets = new HashMap<>();
 
@@ -68,7 +71,9 @@ final class Assessor {
         this.stages = stages;
         for (Stage stage : stages) {
             requirements.put(stage, stage.requirements(car));
-            stage.readings(car).forEach(r -> owners.putIfAbsent(r, stage));
+            readings.put(stage, stage.readings(car));
+            judged.put(stage, stage.judged(car));
+            readings.get(stage).forEach(r -> owners.putIfAbsent(r, stage));
         }
     }
 
@@ -92,6 +97,21 @@ final class Assessor {
 
     List<Requirement> requirements(Stage stage) {
         return requirements.get(stage);
+    }
+
+    /** What is typed in a stage. */
+    List<ReadingId> readings(Stage stage) {
+        return readings.get(stage);
+    }
+
+    /** What a stage names to be judged. */
+    List<ReadingId> judged(Stage stage) {
+        return judged.get(stage);
+    }
+
+    /** The typed readings one is made of. */
+    List<ReadingId> parts(ReadingId reading) {
+        return parts.computeIfAbsent(reading, r -> Derived.parts(car, r));
     }
 
     boolean holds(Requirement requirement) {
@@ -140,8 +160,7 @@ final class Assessor {
             return new Assessed(ReadingState.missing(reading, target, uncertainty.of(reading, new double[0], List.of())), List.of());
         }
         Figure figure = picked.get().figure();
-        List<Double> repeats = history.stream().filter(f -> f.entry() <= figure.entry()
-                && !causes.disturbedBetween(reading, f.entry(), figure.entry())).map(Figure::value).toList();
+        List<Double> repeats = sameState(reading, figure.entry()).stream().map(Figure::value).toList();
         double u = uncertainty.of(reading, new double[] {figure.value()}, repeats);
         return assessed(reading, figure.value(), figure.entry(), picked.get().freshness(), picked.get().reasons(), target, u,
                 picked.get().causes());
@@ -186,7 +205,7 @@ final class Assessor {
     }
 
     private Assessed derived(ReadingId reading, View view) {
-        List<ReadingId> parts = Derived.parts(car, reading);
+        List<ReadingId> parts = parts(reading);
         List<Cause> all = new ArrayList<>();
         Set<String> reasons = new LinkedHashSet<>();
         Freshness freshness = parts.isEmpty() ? Freshness.MISSING : Freshness.FRESH;
@@ -209,12 +228,27 @@ final class Assessor {
         return assessed(reading, value.getAsDouble(), entry, freshness, List.copyOf(reasons), target(reading, view), u, all);
     }
 
+    /** Figures of a typed reading with nothing between them and an entry that disturbs it, newest first. */
+    private List<Figure> sameState(ReadingId reading, long entry) {
+        List<Figure> history = day.history(reading);
+        List<Figure> found = new ArrayList<>();
+        for (int i = history.size() - 1; i >= 0; i--) {
+            Figure figure = history.get(i);
+            if (figure.entry() <= entry) {
+                if (causes.disturbedBetween(reading, figure.entry(), entry)) {
+                    break;
+                }
+                found.add(figure);
+            }
+        }
+        return found;
+    }
+
     /** Values of a derived reading whose parts were read together, in the same state of the car as at an entry. */
     private List<Double> repeats(ReadingId reading, List<ReadingId> parts, long entry) {
         List<Double> found = new ArrayList<>();
-        ReadingId first = parts.get(0);
-        for (Figure figure : day.history(first)) {
-            if (figure.entry() <= entry && parts.stream().noneMatch(p -> causes.disturbedBetween(p, figure.entry(), entry))) {
+        for (Figure figure : sameState(parts.get(0), entry)) {
+            if (parts.stream().noneMatch(p -> causes.disturbedBetween(p, figure.entry(), entry))) {
                 Derived.value(car, reading, p -> together(p, figure.entry())).ifPresent(found::add);
             }
         }

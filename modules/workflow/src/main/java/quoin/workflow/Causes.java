@@ -76,11 +76,17 @@ final class Causes {
     }
 
     private static int firstAfter(List<Timeline.Event> events, long entry) {
-        int i = events.size();
-        while (i > 0 && events.get(i - 1).entry() > entry) {
-            i--;
+        int low = 0;
+        int high = events.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (events.get(middle).entry() > entry) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
         }
-        return i;
+        return low;
     }
 
     /** Largest net movement of a leg among these events, mm at the wheel. */

@@ -66,7 +66,7 @@ final class NextSteps {
     }
 
     private boolean readsAll(Stage stage, List<Problem> problems) {
-        List<ReadingId> readings = stage.readings(assessor.car());
+        List<ReadingId> readings = assessor.readings(stage);
         return problems.stream().flatMap(p -> p.about().stream()).flatMap(id -> rules.typedParts(id).stream())
                 .allMatch(readings::contains);
     }
@@ -92,7 +92,7 @@ final class NextSteps {
     }
 
     private List<ReadingId> inWalkingOrder(Stage stage, Set<ReadingId> unread) {
-        List<ReadingId> order = stage.readings(assessor.car());
+        List<ReadingId> order = assessor.readings(stage);
         List<ReadingId> sorted = new ArrayList<>(order.stream().filter(unread::contains).toList());
         unread.stream().filter(id -> !sorted.contains(id)).forEach(sorted::add);
         return sorted;

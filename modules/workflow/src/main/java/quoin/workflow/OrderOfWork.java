@@ -82,9 +82,9 @@ public final class OrderOfWork {
 
     /** What is typed in a stage, what is judged, and what follows from both. */
     private static Set<ReadingId> shown(Stage stage, Assessor assessor) {
-        Set<ReadingId> ids = new LinkedHashSet<>(stage.readings(assessor.car()));
-        Derived.all(assessor.car()).stream().filter(d -> ids.containsAll(Derived.parts(assessor.car(), d))).toList().forEach(ids::add);
-        ids.addAll(stage.judged(assessor.car()));
+        Set<ReadingId> ids = new LinkedHashSet<>(assessor.readings(stage));
+        Derived.all(assessor.car()).stream().filter(d -> ids.containsAll(assessor.parts(d))).toList().forEach(ids::add);
+        ids.addAll(assessor.judged(stage));
         return ids;
     }
 

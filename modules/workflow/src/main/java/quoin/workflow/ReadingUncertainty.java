@@ -1,7 +1,7 @@
 package quoin.workflow;
 
 import java.util.List;
-import quoin.car.AssumedCar;
+import java.util.OptionalDouble;
 import quoin.car.Assumptions;
 import quoin.car.Car;
 import quoin.car.Corner;
@@ -27,9 +27,10 @@ public final class ReadingUncertainty {
 
     public ReadingUncertainty(Car car) {
         instruments = car.instruments();
-        AssumedCar complete = Assumptions.complete(car);
         for (Corner corner : Corner.values()) {
-            chordMm[corner.ordinal()] = complete.corners().get(corner).rimChordMm();
+            OptionalDouble known = car.corners().get(corner).rimChordMm();
+            chordMm[corner.ordinal()] = known.isPresent() ? known.getAsDouble()
+                    : Assumptions.complete(car).corners().get(corner).rimChordMm();
         }
     }
 

@@ -22,8 +22,8 @@ import quoin.workflow.spi.Stage;
  *
  * <ul>
  * <li>A stage may be signed off when nothing earlier stands in its way and its judged readings are fresh and inside; one
- * that turns nothing (the preparation) when its conditions hold. As a fresh reading is one that nothing disturbed since, readings that are all fresh belong to one and
- * the same state of the car.
+ * that turns nothing (the preparation) when its conditions hold. As a fresh reading is one that nothing disturbed since,
+ * readings that are all fresh belong to one and the same state of the car.
  * <li>A signed stage holds as long as its judged readings do. A doubtful one does not undo it; a stale one does, and so
  * does one that was read again outside. Reading it again inside, in order, brings the stage back without a new signature.
  * <li>An earlier stage stands in the way unless it holds. One exception: what is stale only through adjusters that this
@@ -38,6 +38,8 @@ final class StageRules {
     private final Assessor assessor;
     private final List<Stage> stages;
     private final Map<String, List<Problem>> holding = new HashMap<>();
+    private final Map<String, List<Problem>> barring = new HashMap<>();
+    private final Map<String, List<Problem>> signing = new HashMap<>();
 
     StageRules(Assessor assessor, List<Stage> stages) {
         this.assessor = assessor;
@@ -46,9 +48,9 @@ final class StageRules {
 
     /** What a stage is judged by: its judged readings, or where it has none every reading that belongs to it. */
     List<ReadingId> judged(Stage stage) {
-        List<ReadingId> judged = stage.judged(assessor.car());
+        List<ReadingId> judged = assessor.judged(stage);
         return judged.isEmpty() && !isConditionsOnly(stage)
-                ? stage.readings(assessor.car()).stream().filter(r -> owns(stage, r)).toList() : judged;
+                ? assessor.readings(stage).stream().filter(r -> owns(stage, r)).toList() : judged;
     }
 
     /** A stage that has no reading to a target by its nature, such as the preparation: its conditions are its sign-off. */
@@ -61,7 +63,7 @@ final class StageRules {
     }
 
     boolean ownsAll(Stage stage, ReadingId reading) {
-        return Derived.parts(assessor.car(), reading).stream().allMatch(p -> owns(stage, p));
+        return assessor.parts(reading).stream().allMatch(p -> owns(stage, p));
     }
 
     Optional<Entry.SignOff> signed(Stage stage) {
@@ -70,11 +72,18 @@ final class StageRules {
 
     /** Typed readings a judged one is made of. */
     List<ReadingId> typedParts(ReadingId reading) {
-        return Derived.parts(assessor.car(), reading);
+        return assessor.parts(reading);
     }
 
     /** What keeps a stage from its sign-off. */
     List<Problem> toSign(Stage stage) {
+        if (!signing.containsKey(stage.id())) {
+            signing.put(stage.id(), findToSign(stage));
+        }
+        return signing.get(stage.id());
+    }
+
+    private List<Problem> findToSign(Stage stage) {
         List<Problem> problems = new ArrayList<>(inTheWay(stage));
         if (isConditionsOnly(stage)) {
             problems.addAll(conditions(stage, false));
@@ -137,6 +146,13 @@ final class StageRules {
 
     /** Earlier stages that stand in the way of a sign-off. */
     List<Problem> inTheWay(Stage stage) {
+        if (!barring.containsKey(stage.id())) {
+            barring.put(stage.id(), findInTheWay(stage));
+        }
+        return barring.get(stage.id());
+    }
+
+    private List<Problem> findInTheWay(Stage stage) {
         List<Problem> problems = new ArrayList<>();
         for (Stage earlier : stages) {
             if (earlier.position() >= stage.position()) {
