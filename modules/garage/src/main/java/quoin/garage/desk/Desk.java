@@ -1,0 +1,211 @@
+package quoin.garage.desk;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import quoin.car.Car;
+import quoin.logbook.DayInfo;
+import quoin.logbook.Entry;
+import quoin.logbook.FileFinding;
+import quoin.logbook.Journal;
+import quoin.logbook.JournalException;
+import quoin.logbook.Library;
+import quoin.rehearsal.Ouzel23;
+import quoin.workbench.CurrentDay;
+
+/**
+ * Where a racer chooses a car and a day. Opens days for the workbench, saves cars, and remembers the day that was open.
+ * Everything that opens or saves is called on the event thread and throws {@link JournalException} with words for the
+ * racer where the file will not have it; the day that was open then stays open.
+ */
+public final class Desk {
+
+    /** Seed of the first rehearsal in a library; each later one takes the next, so that no two read alike. */
+    static final long FIRST_SEED = 23;
+
+    private final CurrentDay current;
+    private final LastDay lastDay;
+    private final Clock clock;
+    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private Library library;
+
+    /**
+     * @param current the day that is open
+     * @param root    folder of the library; need not exist
+     * @param lastDay remembers the open day
+     * @param clock   dates of new days, in its zone
+     */
+    public Desk(CurrentDay current, Path root, LastDay lastDay, Clock clock) {
+        this.current = Objects.requireNonNull(current, "current");
+        this.lastDay = Objects.requireNonNull(lastDay, "lastDay");
+        this.clock = Objects.requireNonNull(clock, "clock");
+        this.library = new Library(root, clock);
+    }
+
+    public CurrentDay current() {
+        return current;
+    }
+
+    public Library library() {
+        return library;
+    }
+
+    /** Works in another library folder from now on; an open day stays open. */
+    public void useLibrary(Path root) {
+        library = new Library(root, clock);
+        changed();
+    }
+
+    /** Is told when cars or days were added or changed. */
+    public void addListener(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    public void removeListener(Runnable listener) {
+        listeners.remove(listener);
+    }
+
+    private void changed() {
+        listeners.forEach(Runnable::run);
+    }
+
+    /**
+     * Opens a day to go on with it.
+     *
+     * @return what was noticed in its file, in words; empty where all was well
+     */
+    public List<String> open(Path dayFolder) {
+        Path folder = dayFolder.toAbsolutePath().normalize();
+        if (isOpen(folder)) {
+            return List.of();
+        }
+        Journal journal = inLibrary(folder) ? library.openDay(folder.getParent().getParent().getFileName().toString(),
+                folder.getFileName().toString()) : Journal.open(folder, clock);
+        take(journal);
+        return journal.findings().stream().map(FileFinding::words).toList();
+    }
+
+    private boolean isOpen(Path folder) {
+        return current.journal().map(j -> j.folder().toAbsolutePath().normalize().equals(folder)).orElse(false);
+    }
+
+    private boolean inLibrary(Path folder) {
+        Path cars = library.root().resolve("cars").toAbsolutePath().normalize();
+        return folder.startsWith(cars) && folder.getNameCount() == cars.getNameCount() + 3;
+    }
+
+    private void take(Journal journal) {
+        try {
+            journal.day();
+        } catch (JournalException e) {
+            journal.close();
+            throw e;
+        }
+        current.open(journal);
+        lastDay.set(Optional.of(journal.folder().toAbsolutePath().normalize()));
+        changed();
+    }
+
+    /** Begins a day with a car of the library. */
+    public void newDay(String carId, String title) {
+        take(library.createDay(library.car(carId), title.strip()));
+    }
+
+    /** Begins a rehearsal with the practice car. */
+    public void rehearse(String title) {
+        Car car = Ouzel23.car();
+        boolean known = library.cars().stream().anyMatch(c -> c.id().equals(car.id()));
+        if (!known) {
+            library.save(car);
+        }
+        long seed = FIRST_SEED + library.days(car.id()).size();
+        Journal journal = library.createDay(car, title.strip());
+        current.openRehearsal(journal, seed);
+        lastDay.set(Optional.of(journal.folder().toAbsolutePath().normalize()));
+        changed();
+    }
+
+    /** Goes on with today's last unfinished rehearsal, or begins one. */
+    public void demo(String title) {
+        if (current.isRehearsal() && current.snapshot().map(s -> s.day().closed().isEmpty()).orElse(false)) {
+            return;
+        }
+        for (Path day : unfinishedRehearsals()) {
+            try {
+                open(day);
+                return;
+            } catch (JournalException e) {
+                // open in another window or damaged: the next one, or a new one, will do for a demo
+            }
+        }
+        rehearse(title);
+    }
+
+    private List<Path> unfinishedRehearsals() {
+        List<Path> found = new ArrayList<>();
+        for (DayInfo day : library.days(Ouzel23.car().id())) {
+            boolean today = LocalDate.ofInstant(day.created(), clock.getZone()).equals(LocalDate.now(clock));
+            if (today && DayList.state(day) == RecentDay.State.REHEARSAL) {
+                found.add(day.folder());
+            }
+        }
+        return found;
+    }
+
+    /**
+     * Goes on with the day that was open when Quoin was last left.
+     *
+     * @return what was noticed in its file; empty where there is no such day
+     */
+    public List<String> reopen() {
+        if (current.journal().isPresent()) {
+            return List.of();
+        }
+        Optional<Path> last = lastDay.get();
+        if (last.isEmpty()) {
+            return List.of();
+        }
+        try {
+            return open(last.get());
+        } catch (JournalException e) {
+            // a day on a stick that is not plugged in stays remembered until another is opened
+            return List.of(e.getMessage());
+        }
+    }
+
+    /** Puts the open day away; nothing is reopened at the next start. */
+    public void closeFile() {
+        current.close();
+        lastDay.set(Optional.empty());
+        changed();
+    }
+
+    /**
+     * Saves a car; where it is the car of the open day, its changed description becomes an entry of the day too.
+     *
+     * @param car   the car
+     * @param isNew true where it gets an id of its own from its name
+     * @return the car as saved
+     */
+    public Car save(Car car, boolean isNew) {
+        Car named = isNew ? car.withId(library.newId(car.name()), car.name()) : car;
+        library.save(named);
+        boolean ofTheDay = !isNew && current.snapshot().map(s -> s.car().id().equals(named.id())).orElse(false);
+        if (ofTheDay && !current.snapshot().orElseThrow().car().equals(named)) {
+            current.record("", header -> new Entry.CarDescribed(header, named));
+        }
+        changed();
+        return named;
+    }
+
+    /** The car as it is now: as the open day has it, targets of the day included, else as the library has it. */
+    public Car car(String carId) {
+        return current.snapshot().filter(s -> s.car().id().equals(carId))
+                .map(s -> s.car().withTargets(s.day().targets())).orElseGet(() -> library.car(carId));
+    }
+}
