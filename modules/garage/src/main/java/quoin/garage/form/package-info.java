@@ -1,0 +1,2 @@
+/** The window of the car form. */
+package quoin.garage.form;
