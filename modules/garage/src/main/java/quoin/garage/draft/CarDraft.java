@@ -26,6 +26,9 @@ import quoin.car.ReadingKind;
 import quoin.car.SuspensionChoice;
 import quoin.car.Targets;
 import quoin.quantities.Dimension;
+import quoin.suspension.Parameter;
+import quoin.suspension.spi.SuspensionType;
+import quoin.suspension.spi.SuspensionTypes;
 
 /**
  * A car being typed: every field's text exactly as typed, whether it can be read or not. Immutable; every change gives
@@ -41,17 +44,20 @@ public final class CarDraft {
     private final Map<String, String> texts;
     private final Map<String, DraftWriter.Exact> exact;
     private final FigureText figures;
+    private final SuspensionTypes types;
     private final Optional<Car> basis;
 
-    private CarDraft(Map<String, String> texts, Map<String, DraftWriter.Exact> exact, FigureText figures, Optional<Car> basis) {
+    private CarDraft(Map<String, String> texts, Map<String, DraftWriter.Exact> exact, FigureText figures, SuspensionTypes types,
+            Optional<Car> basis) {
         this.texts = texts;
         this.exact = exact;
         this.figures = figures;
+        this.types = types;
         this.basis = basis;
     }
 
     /** The form of a new car: four height points, nothing known. */
-    public static CarDraft blank(FigureText figures) {
+    public static CarDraft blank(FigureText figures, SuspensionTypes types) {
         Map<String, String> texts = DraftWriter.write(unknownCar(), figures).texts();
         texts.put(Paths.NAME, "");
         texts.put(Paths.WHEELBASE, "");
@@ -63,13 +69,13 @@ public final class CarDraft {
         texts.put(Paths.mass(1, "role"), KnownMass.Role.DRIVER.name());
         texts.put(Paths.mass(2, "name"), Texts.of("mass.fuel"));
         texts.put(Paths.mass(2, "role"), KnownMass.Role.FUEL.name());
-        return new CarDraft(texts, Map.of(), figures, Optional.empty());
+        return new CarDraft(texts, Map.of(), figures, types, Optional.empty());
     }
 
     /** The form of a car that is known. */
-    public static CarDraft from(Car car, FigureText figures) {
+    public static CarDraft from(Car car, FigureText figures, SuspensionTypes types) {
         DraftWriter.Written written = DraftWriter.write(car, figures);
-        return new CarDraft(written.texts(), written.exact(), figures, Optional.of(car));
+        return new CarDraft(written.texts(), written.exact(), figures, types, Optional.of(car));
     }
 
     /** A car of which nothing is known; wheelbase and tracks stand for figures yet to be typed. */
@@ -95,7 +101,7 @@ public final class CarDraft {
         }
         Map<String, String> changed = new LinkedHashMap<>(texts);
         changed.put(path, text);
-        return new CarDraft(changed, exact, figures, basis);
+        return new CarDraft(changed, exact, figures, types, basis);
     }
 
     /** True where the car is not in the library yet. */
@@ -132,7 +138,7 @@ public final class CarDraft {
                 }
             });
         }
-        return new CarDraft(changed, values, figures, basis);
+        return new CarDraft(changed, values, figures, types, basis);
     }
 
     /** Numbers of the height points in order. */
@@ -181,7 +187,7 @@ public final class CarDraft {
     private CarDraft without(String start) {
         Map<String, String> changed = new LinkedHashMap<>(texts);
         changed.keySet().removeIf(p -> p.startsWith(start));
-        return new CarDraft(changed, exact, figures, basis);
+        return new CarDraft(changed, exact, figures, types, basis);
     }
 
     /** The value behind a rounded text that was left as it was; empty where the text itself tells it. */
@@ -199,9 +205,18 @@ public final class CarDraft {
         return basis;
     }
 
-    /** Keys of the suspension parameters of an axle. */
+    /** Keys of the suspension parameters of an axle that have a text: those of its type and those kept for another. */
     List<String> parameterKeys(Axle axle) {
         String start = Paths.parameter(axle, "");
         return texts.keySet().stream().filter(p -> p.startsWith(start)).map(p -> p.substring(start.length())).sorted().toList();
+    }
+
+    /** What the suspension type of an axle asks for; nothing where the type is not installed. */
+    List<Parameter> parameters(Axle axle) {
+        return types.find(text(Paths.suspension(axle))).map(SuspensionType::parameters).orElse(List.of());
+    }
+
+    SuspensionTypes types() {
+        return types;
     }
 }

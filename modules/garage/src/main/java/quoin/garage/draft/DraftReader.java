@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import quoin.car.AntiRollBar;
 import quoin.car.Axle;
 import quoin.car.AxleSetup;
@@ -24,6 +25,8 @@ import quoin.car.PerAxle;
 import quoin.car.PerCorner;
 import quoin.car.SuspensionChoice;
 import quoin.quantities.Dimension;
+import quoin.suspension.Parameter;
+import quoin.suspension.ParameterProblem;
 
 /** Reads a whole draft. A value that cannot be read leaves a problem, and then there is no car. */
 final class DraftReader {
@@ -72,11 +75,36 @@ final class DraftReader {
         String rate = Paths.bar(axle, "rate");
         boolean fitted = in.choice(Paths.bar(axle, "fitted")).equals(FieldKinds.FITTED);
         Optional<AntiRollBar> bar = fitted ? Optional.of(new AntiRollBar(in.figure(rate))) : Optional.empty();
-        Map<String, String> parameters = new LinkedHashMap<>();
-        draft.parameterKeys(axle).forEach(key -> parameters.put(key, draft.text(Paths.parameter(axle, key))));
-        String type = in.words(Paths.suspension(axle));
-        SuspensionChoice suspension = new SuspensionChoice(type.isEmpty() ? CarDraft.MEASURED : type, parameters);
+        SuspensionChoice suspension = suspension(axle);
         return track.isPresent() ? Optional.of(new AxleSetup(track.getAsDouble(), bar, suspension)) : Optional.empty();
+    }
+
+    /** Parameters of a type that is not installed, or of another type, stay as they are. */
+    private SuspensionChoice suspension(Axle axle) {
+        Map<String, String> before = draft.basis().map(c -> c.axles().get(axle).suspension().parameters()).orElse(Map.of());
+        Map<String, String> parameters = new LinkedHashMap<>();
+        for (String key : draft.parameterKeys(axle)) {
+            String text = draft.text(Paths.parameter(axle, key));
+            if (!text.isBlank() || before.containsKey(key)) {
+                parameters.put(key, text);
+            }
+        }
+        String type = in.words(Paths.suspension(axle));
+        SuspensionChoice choice = new SuspensionChoice(type.isEmpty() ? CarDraft.MEASURED : type, parameters);
+        Set<String> asked = draft.parameters(axle).stream().map(Parameter::key).collect(Collectors.toSet());
+        draft.types().read(choice).ifPresent(read -> read.problems().forEach(p -> parameter(Paths.parameter(axle, p.key()), asked, p)));
+        return choice;
+    }
+
+    /** A text that cannot be read is a problem; what is missing or belongs to another type only leaves the angles unknown. */
+    private void parameter(String path, Set<String> asked, ParameterProblem problem) {
+        if (!asked.contains(problem.key())) {
+            in.warning(path, Texts.of("warning.otherType"), Texts.of("warning.otherType.remedy"));
+        } else if (in.isBlank(path)) {
+            in.warning(path, Texts.of("warning.parameter"), Texts.of("warning.parameter.remedy"));
+        } else {
+            in.problem(path, problem.words(), Texts.of("remedy.parameter"));
+        }
     }
 
     private Masses masses() {

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import quoin.car.AdjusterKind;
 import quoin.car.Axle;
 import quoin.car.ReadingId;
+import quoin.suspension.Parameter;
 
 /** What the racer calls a field that stands alone: "LF perch: thread pitch". */
 final class FieldNames {
@@ -24,13 +25,21 @@ final class FieldNames {
         return switch (parts.get(0)) {
             case "corners" -> corner(parts, label);
             case "targets" -> target(path, label);
-            case "tracks", "bars", "suspension" -> axleWord(parts.get(1)) + " " + uncapital(parts.size() > 3
-                    ? parts.get(parts.size() - 1) : label);
+            case "suspension" -> axleWord(parts.get(1)) + " " + uncapital(parameter(path).orElse(label));
+            case "tracks", "bars" -> axleWord(parts.get(1)) + " " + uncapital(label);
             case "heightPoints" -> point(parts.get(1)) + ": " + uncapital(label);
             case "masses" -> parts.size() == 4 ? mass(parts.get(2)) + ": " + uncapital(label) : label;
             case "loadCase" -> parts.size() == 3 ? axleWord(parts.get(2)) + " " + uncapital(label) : label;
             default -> label;
         };
+    }
+
+    /** What a suspension parameter is called: as its type says, or its key where the type is not known. */
+    private Optional<String> parameter(String path) {
+        return Stream.of(Axle.values()).filter(a -> path.startsWith(Paths.parameter(a, ""))).findFirst().map(axle -> {
+            String key = path.substring(Paths.parameter(axle, "").length());
+            return draft.parameters(axle).stream().filter(p -> p.key().equals(key)).map(Parameter::label).findFirst().orElse(key);
+        });
     }
 
     /** The label of a field's row, without its place. */

@@ -12,6 +12,7 @@ import quoin.car.Axle;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.quantities.Dimension;
+import quoin.suspension.Parameter;
 
 /** The pages of the form for one draft. */
 final class FormPages {
@@ -39,7 +40,8 @@ final class FormPages {
                 page("legs", List.of(Section.Extra.COPY_LEFT_TO_RIGHT), adjuster(AdjusterKind.PERCH), pushrod()),
                 page("links", List.of(Section.Extra.COPY_LEFT_TO_RIGHT), adjuster(AdjusterKind.CAMBER_ROD),
                         adjuster(AdjusterKind.CAMBER_SHIM), adjuster(AdjusterKind.CASTER_ROD), adjuster(AdjusterKind.TOE_LINK)),
-                page("bars", List.of(), axles("bars", barRows()), adjuster(AdjusterKind.BAR_LINK), axles("suspension", suspensionRows())),
+                page("bars", List.of(), axles("bars", barRows()), adjuster(AdjusterKind.BAR_LINK)),
+                page("suspension", List.of(), axles("suspension", suspensionRows())),
                 page("masses", List.of(Section.Extra.ADD_MASS), single("", Paths.TOTAL, Paths.CG_HEIGHT), masses()),
                 page("heights", List.of(Section.Extra.ADD_HEIGHT_POINT), points()),
                 page("weights", List.of(), single("", Paths.CROSS_GOAL), targets("weights", TargetReadings.weights())),
@@ -54,6 +56,10 @@ final class FormPages {
     }
 
     private Field field(String path) {
+        Optional<Parameter> parameter = parameter(path);
+        if (parameter.isPresent()) {
+            return parameterField(path, parameter.get());
+        }
         FieldKind kind = kind(path);
         String unit = "";
         if (kind instanceof FieldKind.Figure figure) {
@@ -66,12 +72,22 @@ final class FormPages {
         return new Field(path, names.of(path), help, kind, unit, REQUIRED.contains(Paths.shape(path)));
     }
 
+    private Field parameterField(String path, Parameter parameter) {
+        FieldKind kind = new FieldKind.Words();
+        if (parameter.kind() == Parameter.Kind.CHOICE) {
+            Stream<String> answers = Stream.concat(parameter.required() ? Stream.empty() : Stream.of(""), parameter.choices().stream());
+            kind = FieldKinds.withPresent(new FieldKind.Choice(answers.map(c -> new FieldKind.Option(c, c)).toList()), draft.text(path));
+        }
+        return new Field(path, names.of(path), parameter.help(), kind, parameter.unit(), false);
+    }
+
     private FieldKind kind(String path) {
         FieldKind kind = FieldKinds.of(path);
         if (path.equals(Paths.WALK)) {
             kind = FieldKinds.walks();
         } else if (path.startsWith("suspension.") && path.endsWith(".type")) {
-            kind = FieldKinds.choice("suspension", CarDraft.MEASURED);
+            kind = draft.types().all().isEmpty() ? FieldKinds.choice("suspension", CarDraft.MEASURED)
+                    : new FieldKind.Choice(draft.types().all().stream().map(t -> new FieldKind.Option(t.id(), t.name())).toList());
         }
         return kind instanceof FieldKind.Choice choice ? FieldKinds.withPresent(choice, draft.text(path)) : kind;
     }
@@ -132,12 +148,28 @@ final class FormPages {
         return any ? List.of(fitted, rates) : List.of(fitted);
     }
 
+    /** The types, then what they ask for, then what is kept for types that are not fitted or not installed. */
     private List<List<String>> suspensionRows() {
         List<List<String>> rows = new ArrayList<>();
         rows.add(Arrays.stream(Axle.values()).map(Paths::suspension).toList());
-        Arrays.stream(Axle.values()).flatMap(a -> draft.parameterKeys(a).stream()).distinct().sorted().forEach(key ->
-                rows.add(Arrays.stream(Axle.values()).map(a -> draft.parameterKeys(a).contains(key) ? Paths.parameter(a, key) : "").toList()));
+        Stream<String> asked = Arrays.stream(Axle.values()).flatMap(a -> draft.parameters(a).stream().map(Parameter::key));
+        Stream<String> kept = Arrays.stream(Axle.values()).flatMap(a -> draft.parameterKeys(a).stream().filter(k -> hasText(a, k)));
+        Stream.concat(asked, kept).distinct().forEach(key ->
+                rows.add(Arrays.stream(Axle.values()).map(a -> isShown(a, key) ? Paths.parameter(a, key) : "").toList()));
         return rows;
+    }
+
+    private boolean isShown(Axle axle, String key) {
+        return draft.parameters(axle).stream().anyMatch(p -> p.key().equals(key)) || hasText(axle, key);
+    }
+
+    private boolean hasText(Axle axle, String key) {
+        return !draft.text(Paths.parameter(axle, key)).isBlank();
+    }
+
+    private Optional<Parameter> parameter(String path) {
+        return Arrays.stream(Axle.values()).filter(a -> path.startsWith(Paths.parameter(a, ""))).findFirst()
+                .flatMap(a -> draft.parameters(a).stream().filter(p -> path.equals(Paths.parameter(a, p.key()))).findFirst());
     }
 
     private FieldTable axles(String title, List<List<String>> rows) {
@@ -146,9 +178,10 @@ final class FormPages {
     }
 
     private FieldTable.Row axleRow(List<String> paths) {
-        String any = paths.stream().filter(p -> !p.isEmpty()).findFirst().orElseThrow();
-        int key = any.indexOf(".parameters.");
-        String label = key < 0 ? FieldNames.label(any) : any.substring(key + ".parameters.".length());
+        List<String> shown = paths.stream().filter(p -> !p.isEmpty()).toList();
+        int key = shown.get(0).indexOf(".parameters.");
+        String label = key < 0 ? FieldNames.label(shown.get(0)) : shown.stream().flatMap(p -> parameter(p).stream())
+                .map(Parameter::label).findFirst().orElse(shown.get(0).substring(key + ".parameters.".length()));
         return new FieldTable.Row(label, paths.stream().map(p -> p.isEmpty() ? Optional.<Field>empty() : Optional.of(field(p))).toList(),
                 OptionalInt.empty());
     }

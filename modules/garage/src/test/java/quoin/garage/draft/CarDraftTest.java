@@ -27,13 +27,16 @@ import quoin.car.Target;
 import quoin.quantities.DecimalMark;
 import quoin.quantities.UnitPreferences;
 import quoin.rehearsal.Ouzel23;
+import quoin.suspension.spi.SuspensionTypes;
 
 class CarDraftTest {
+
+    private static final SuspensionTypes NONE = new SuspensionTypes(List.of());
 
     private static final FigureText METRIC = new FigureText(UnitPreferences.metric(), true);
 
     private static CarDraft needed() {
-        return CarDraft.blank(METRIC).with("name", "Ouzel").with("wheelbase", "2380").with("tracks.front", "1440")
+        return CarDraft.blank(METRIC, NONE).with("name", "Ouzel").with("wheelbase", "2380").with("tracks.front", "1440")
                 .with("tracks.rear", "1420");
     }
 
@@ -61,7 +64,7 @@ class CarDraftTest {
 
     @Test
     void blankFormNamesExactlyWhatIsNeeded() {
-        DraftResult result = CarDraft.blank(METRIC).read();
+        DraftResult result = CarDraft.blank(METRIC, NONE).read();
         assertTrue(result.car().isEmpty());
         assertEquals(List.of("name", "wheelbase", "tracks.front", "tracks.rear"),
                 result.problems().stream().map(Remark::path).toList());
@@ -215,7 +218,7 @@ class CarDraftTest {
     @Test
     void renamedPointTakesItsTargetAlong() {
         Car car = Ouzel23.car();
-        Car renamed = car(CarDraft.from(car, METRIC).with("heightPoints.1.name", "LF punch mark"));
+        Car renamed = car(CarDraft.from(car, METRIC, NONE).with("heightPoints.1.name", "LF punch mark"));
         assertEquals(car.targets().of(new ReadingId(ReadingKind.HEIGHT, "LF rail")),
                 renamed.targets().of(new ReadingId(ReadingKind.HEIGHT, "LF punch mark")));
         assertEquals(car.targets().readings().size(), renamed.targets().readings().size());
@@ -241,7 +244,7 @@ class CarDraftTest {
 
     @Test
     void copyLeftToRightLeavesMeasuredThreads() {
-        CarDraft draft = CarDraft.from(Ouzel23.car(), METRIC).with("corners.LF.springRate", "400 lb/in")
+        CarDraft draft = CarDraft.from(Ouzel23.car(), METRIC, NONE).with("corners.LF.springRate", "400 lb/in")
                 .with("corners.LF.perch.start", "61").with("corners.RF.perch.start", "59").copyLeftToRight();
         Car car = car(draft);
         assertEquals(car.corners().lf().springRateNPerMm(), car.corners().rf().springRateNPerMm());
@@ -263,7 +266,7 @@ class CarDraftTest {
     @Test
     void decimalCommaPersonReadsAndSeesCommas() {
         FigureText comma = new FigureText(UnitPreferences.metric().withDecimalMark(DecimalMark.COMMA), true);
-        CarDraft draft = CarDraft.from(Ouzel23.car(), comma);
+        CarDraft draft = CarDraft.from(Ouzel23.car(), comma, NONE);
         assertEquals("61,3", draft.text("corners.LF.springRate"));
         assertEquals(Ouzel23.car(), car(draft));
         assertEquals(1.234, car(draft.with("corners.LF.perch.pitch", "1,234")).corners().lf().adjuster(AdjusterKind.PERCH)
@@ -272,7 +275,7 @@ class CarDraftTest {
 
     @Test
     void demoCarShowsWhatARacerWouldType() {
-        CarDraft draft = CarDraft.from(Ouzel23.car(), METRIC);
+        CarDraft draft = CarDraft.from(Ouzel23.car(), METRIC, NONE);
         assertEquals("1/24 in", draft.text("corners.RR.pushrod.pitch"));
         assertEquals("-0.4", draft.text("targets.toe.LF.value"));
         assertEquals("0.8", draft.text("targets.toe.RR.value"));
@@ -282,11 +285,11 @@ class CarDraftTest {
 
     @Test
     void everyFieldHasItsPageLabelAndHelp() {
-        CarDraft draft = CarDraft.from(Ouzel23.car(), METRIC).with("corners.LF.toeLink.how", "shims");
+        CarDraft draft = CarDraft.from(Ouzel23.car(), METRIC, NONE).with("corners.LF.toeLink.how", "shims");
         List<Field> fields = draft.sections().stream().flatMap(Section::fields).toList();
         assertEquals(fields.size(), fields.stream().map(Field::path).distinct().count());
         fields.forEach(f -> assertFalse(f.label().isBlank(), f.path()));
-        for (Remark remark : CarDraft.blank(METRIC).read().remarks()) {
+        for (Remark remark : CarDraft.blank(METRIC, NONE).read().remarks()) {
             assertTrue(fields.stream().anyMatch(f -> f.path().equals(remark.path())), remark.path());
         }
     }

@@ -38,9 +38,12 @@ import quoin.car.Targets;
 import quoin.quantities.AngleStyle;
 import quoin.quantities.DecimalMark;
 import quoin.quantities.UnitPreferences;
+import quoin.suspension.spi.SuspensionTypes;
 
 /** A car put into the form comes out the same to the last bit, in every set of units. */
 class CarRoundTripTest {
+
+    private static final SuspensionTypes NONE = new SuspensionTypes(List.of());
 
     static Stream<FigureText> units() {
         UnitPreferences metric = UnitPreferences.metric();
@@ -54,12 +57,12 @@ class CarRoundTripTest {
     void carComesOutAsItWentIn(FigureText figures) {
         for (int seed = 0; seed < 60; seed++) {
             Car car = new RandomCar(seed).car();
-            DraftResult result = CarDraft.from(car, figures).read();
+            DraftResult result = CarDraft.from(car, figures, NONE).read();
             assertEquals(List.of(), result.problems(), "seed " + seed);
             Car back = result.car().orElseThrow();
             assertEquals(car, back, "seed " + seed);
             assertEquals(List.copyOf(car.targets().readings().keySet()), List.copyOf(back.targets().readings().keySet()), "seed " + seed);
-            assertEquals(car, CarDraft.from(back, figures).read().car().orElseThrow());
+            assertEquals(car, CarDraft.from(back, figures, NONE).read().car().orElseThrow());
         }
     }
 
