@@ -27,6 +27,8 @@ public record Parameter(String key, String label, String help, Kind kind, String
         ANGLE,
         /** Three figures in mm: x forward, y outboard from the centre line (the same for both sides), z up from the road. */
         POINT,
+        /** As a point, of a part that the whole axle has once: y is to the left of the centre line for both sides. */
+        AXLE_POINT,
         /** Three figures, a direction of any length in the axes of a point. */
         DIRECTION,
         /** One of the choices. */
@@ -60,6 +62,10 @@ public record Parameter(String key, String label, String help, Kind kind, String
 
     public static Parameter point(String key, String label, String help) {
         return new Parameter(key, label, help, Kind.POINT, "mm", true, List.of());
+    }
+
+    public static Parameter axlePoint(String key, String label, String help) {
+        return new Parameter(key, label, help, Kind.AXLE_POINT, "mm", true, List.of());
     }
 
     public static Parameter direction(String key, String label, String help) {

@@ -57,7 +57,7 @@ final class ParameterText {
             case NUMBER -> new double[] {Quantities.parse(withoutUnit(text, parameter.unit()), Unit.ONE)};
             case LENGTH -> new double[] {Quantities.parse(text, Unit.MM)};
             case ANGLE -> new double[] {Quantities.parse(text, Unit.DEG)};
-            case POINT -> three(text, Unit.MM);
+            case POINT, AXLE_POINT -> three(text, Unit.MM);
             case DIRECTION -> direction(three(text, Unit.ONE));
             case CHOICE -> throw new IllegalStateException("a choice has no figures");
         };

@@ -1,0 +1,131 @@
+package quoin.suspensionliveaxle;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.openide.util.lookup.ServiceProvider;
+import quoin.mechanics.InvalidInputException;
+import quoin.mechanics.SpacePoint;
+import quoin.suspension.Change;
+import quoin.suspension.CornerKinematics;
+import quoin.suspension.HardPoints;
+import quoin.suspension.Link;
+import quoin.suspension.Linkage;
+import quoin.suspension.Parameter;
+import quoin.suspension.ParameterValues;
+import quoin.suspension.Side;
+import quoin.suspension.spi.SuspensionType;
+
+/**
+ * A rigid axle on two lower links and either one upper link or a pair of them, held sideways by a Panhard rod, by Watt's
+ * linkage, or by upper links that converge. Travel is of both wheels alike. Beside a sideways link a pair of upper links is
+ * one link too many: their bushes are taken to share it.
+ */
+@ServiceProvider(service = SuspensionType.class)
+public final class LiveAxle implements SuspensionType {
+    private static final String TOP = "topLink";
+    private static final String PANHARD = "panhard";
+    private static final String WATT = "watt";
+
+    @Override
+    public String id() {
+        return "live-axle";
+    }
+
+    @Override
+    public String name() {
+        return "Live axle";
+    }
+
+    @Override
+    public List<Parameter> parameters() {
+        List<Parameter> parameters = new ArrayList<>(HardPoints.wheel());
+        parameters.addAll(HardPoints.link("lower", "Lower link"));
+        HardPoints.link("upper", "Upper link of a pair").forEach(p -> parameters.add(p.optional()));
+        parameters.addAll(pair(TOP, "Single upper link"));
+        parameters.addAll(pair(PANHARD, "Panhard rod"));
+        parameters.add(once(WATT + ".pivot", "Watt crank, pivot", "Centre of the crank's pivot on the axle"));
+        for (String which : List.of("upper", "lower")) {
+            parameters.add(once(WATT + "." + which + ".outboard", "Watt link, " + which + ", on the crank", "Centre of the joint"));
+            parameters.add(once(WATT + "." + which + ".inboard", "Watt link, " + which + ", on the body", "Centre of the joint"));
+        }
+        parameters.addAll(HardPoints.coil());
+        return List.copyOf(parameters);
+    }
+
+    private static List<Parameter> pair(String key, String label) {
+        return List.of(once(key + ".inboard", label + ", joint on the body", "Centre of the joint"),
+                once(key + ".outboard", label + ", joint on the axle", "Centre of the joint"));
+    }
+
+    private static Parameter once(String key, String label, String help) {
+        return Parameter.axlePoint(key, label, help + "; the middle figure is plus to the left of the centre line").optional();
+    }
+
+    @Override
+    public CornerKinematics corner(ParameterValues values, Side side) {
+        Linkage linkage = new Linkage(side, HardPoints.wheel(values));
+        linkage.otherWheel(mirrored(values.point(HardPoints.WHEEL_CENTRE)));
+        Link lower = HardPoints.link(linkage, values, "lower");
+        linkage.link("links.lower", mirrored(values.point("links.lower.inboard")),
+                linkage.carrier(mirrored(values.point("links.lower.outboard"))));
+        linkage.adjuster("lowerLinkLength", Change.lengthen(lower, 1));
+        boolean sideways = sideways(linkage, values, side);
+        upper(linkage, values, side, sideways);
+        HardPoints.coil(linkage, values);
+        return linkage.build();
+    }
+
+    private static boolean sideways(Linkage linkage, ParameterValues values, Side side) {
+        if (values.hasGroup(PANHARD) && values.hasGroup(WATT)) {
+            throw new InvalidInputException(WATT, "stands beside a Panhard rod; leave one of the two blank");
+        }
+        if (values.hasGroup(PANHARD)) {
+            Link rod = linkage.link(PANHARD, outboard(values, PANHARD + ".inboard", side),
+                    outboard(values, PANHARD + ".outboard", side));
+            linkage.adjuster("panhardLength", Change.lengthen(rod, 1));
+            return true;
+        }
+        if (values.hasGroup(WATT)) {
+            linkage.watt(WATT, outboard(values, WATT + ".pivot", side),
+                    List.of(outboard(values, WATT + ".upper.outboard", side), outboard(values, WATT + ".lower.outboard", side)),
+                    List.of(outboard(values, WATT + ".upper.inboard", side), outboard(values, WATT + ".lower.inboard", side)));
+            return true;
+        }
+        return false;
+    }
+
+    private static void upper(Linkage linkage, ParameterValues values, Side side, boolean sideways) {
+        boolean pair = values.hasGroup("links.upper");
+        if (pair == values.hasGroup(TOP)) {
+            throw new InvalidInputException(TOP, "give either one upper link or a pair of them");
+        }
+        if (!pair && !sideways) {
+            throw new InvalidInputException(PANHARD, "is missing: one upper link does not hold the axle sideways");
+        }
+        if (!pair) {
+            Link top = linkage.link(TOP, outboard(values, TOP + ".inboard", side), outboard(values, TOP + ".outboard", side));
+            linkage.adjuster("upperLinkLength", Change.lengthen(top, 1));
+            return;
+        }
+        List<SpacePoint> inboard = both(values.point("links.upper.inboard"));
+        List<SpacePoint> outboard = both(values.point("links.upper.outboard"));
+        List<Link> links = sideways ? linkage.shared("links.upper", inboard, outboard)
+                : List.of(linkage.link("links.upper", inboard.get(0), outboard.get(0)),
+                        linkage.link("links.upper", inboard.get(1), outboard.get(1)));
+        linkage.adjuster("upperLinkLength", Change.lengthen(links.get(0), 1));
+        linkage.adjuster("upperLinksLength", Change.lengthen(links.get(0), 1).and(Change.lengthen(links.get(1), 1)));
+    }
+
+    private static List<SpacePoint> both(SpacePoint own) {
+        return List.of(own, mirrored(own));
+    }
+
+    private static SpacePoint mirrored(SpacePoint point) {
+        return new SpacePoint(point.xMm(), -point.yMm(), point.zMm());
+    }
+
+    private static SpacePoint outboard(ParameterValues values, String key, Side side) {
+        SpacePoint point = values.point(key);
+        return side == Side.LEFT ? point : mirrored(point);
+    }
+}

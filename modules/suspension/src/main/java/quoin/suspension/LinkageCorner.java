@@ -1,0 +1,115 @@
+package quoin.suspension;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import quoin.car.Adjuster;
+import quoin.car.AdjusterKind;
+import quoin.mechanics.SpacePoint;
+import quoin.suspension.solver.Geometry;
+import quoin.suspension.solver.Loops;
+import quoin.suspension.solver.Walker;
+
+/** A corner with hard points. */
+final class LinkageCorner implements CornerKinematics {
+    private final Side side;
+    private final CarriedWheel wheel;
+    private final Loops loops;
+    private final Map<String, Geometry> adjusters;
+    private final Map<AdjusterKind, Geometry> kinds;
+
+    LinkageCorner(Side side, CarriedWheel wheel, Loops loops, Map<String, Geometry> adjusters,
+            Map<AdjusterKind, Geometry> kinds) {
+        this.side = side;
+        this.wheel = wheel;
+        this.loops = loops;
+        this.adjusters = adjusters;
+        this.kinds = kinds;
+    }
+
+    @Override
+    public Set<CurveOutput> outputs() {
+        return at(WheelPosition.DESIGN).values().keySet();
+    }
+
+    @Override
+    public List<CornerPosition> along(List<WheelPosition> positions) {
+        List<CornerPosition> found = new ArrayList<>(positions.size());
+        Walker walker = loops.walker();
+        for (WheelPosition position : positions) {
+            move(walker, position);
+            found.add(position(walker, position));
+        }
+        return found;
+    }
+
+    private void move(Walker walker, WheelPosition to) {
+        if (to.rackLeftMm() != 0 && !loops.hasRack()) {
+            throw new UnreachablePositionException(to, new WheelPosition(to.travelMm(), 0), "this suspension is not steered");
+        }
+        double[] heights = new double[loops.drives()];
+        java.util.Arrays.fill(heights, to.travelMm());
+        if (!walker.moveTo(side.sign() * to.rackLeftMm(), heights)) {
+            throw new UnreachablePositionException(to, reached(walker), "the links lock on the way");
+        }
+        if (wheel.coil() != null && Double.isNaN(wheel.coil().length(walker.pose(), walker.geometry()))) {
+            throw new UnreachablePositionException(to, WheelPosition.DESIGN, "the rocker cannot follow its rod");
+        }
+    }
+
+    private WheelPosition reached(Walker walker) {
+        return new WheelPosition(walker.heightsMm()[0], side.sign() * walker.rackMm());
+    }
+
+    private CornerPosition position(Walker walker, WheelPosition position) {
+        double[] all = new double[loops.drives()];
+        java.util.Arrays.fill(all, 1);
+        Map<CurveOutput, Double> values = wheel.outputs(walker, walker.motion(loops.heightChange(all)));
+        return new CornerPosition(position, Optional.of(place(walker.pose().origin())),
+                Optional.of(place(wheel.contactPoint(walker))), values);
+    }
+
+    private SpacePoint place(double[] outboard) {
+        return new SpacePoint(outboard[0], side.sign() * outboard[1], outboard[2]);
+    }
+
+    @Override
+    public Map<String, AngleSensitivity> sensitivities() {
+        Walker walker = atDesign();
+        Map<String, AngleSensitivity> all = new LinkedHashMap<>();
+        adjusters.forEach((name, change) -> all.put(name, sensitivity(walker, change)));
+        return all;
+    }
+
+    private Walker atDesign() {
+        Walker walker = loops.walker();
+        move(walker, WheelPosition.DESIGN);
+        return walker;
+    }
+
+    private AngleSensitivity sensitivity(Walker walker, Geometry change) {
+        double[] motion = walker.motion(change);
+        double[] spin = wheel.spinAxis(walker);
+        return new AngleSensitivity(Math.toDegrees(CarriedWheel.camberRate(spin, motion)),
+                Math.toDegrees(CarriedWheel.toeRate(spin, motion)), axisRate(walker, motion, change, 0),
+                axisRate(walker, motion, change, 1));
+    }
+
+    private OptionalDouble axisRate(Walker walker, double[] motion, Geometry change, int index) {
+        double[] rate = wheel.axis().rate(walker, motion, change);
+        if (rate == null) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(Math.toDegrees(SteeringAxis.rate(wheel.axis().find(walker)[1], rate, index)));
+    }
+
+    @Override
+    public AngleResponse response(List<Adjuster> fitted) {
+        return new LinkageResponse(wheel, loops, kinds).of(fitted);
+    }
+}
