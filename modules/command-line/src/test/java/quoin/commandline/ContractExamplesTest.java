@@ -49,6 +49,9 @@ class ContractExamplesTest {
         if (expected.isNumber()) {
             assertEquals(expected.asDouble(), actual.asDouble(), CLOSE, path);
         }
+        for (int i = 0; expected.isArray() && i < expected.size(); i++) {
+            compare(path + "/" + i, expected.get(i), actual.get(i));
+        }
         expected.properties().forEach(
                 field -> compare(path + "/" + field.getKey(), field.getValue(), actual.get(field.getKey())));
     }

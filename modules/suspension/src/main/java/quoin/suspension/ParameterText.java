@@ -1,11 +1,14 @@
 package quoin.suspension;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import quoin.quantities.Quantities;
 import quoin.quantities.QuantityFormatException;
 import quoin.quantities.Unit;
@@ -18,31 +21,67 @@ final class ParameterText {
     static ParameterReading read(List<Parameter> description, Map<String, String> texts) {
         Map<String, double[]> figures = new HashMap<>();
         Map<String, String> choices = new HashMap<>();
-        List<ParameterProblem> problems = new ArrayList<>();
-        TreeSet<String> unknown = new TreeSet<>(texts.keySet());
-        for (Parameter parameter : description) {
-            unknown.remove(parameter.key());
+        List<ParameterProblem> problems = each(description, texts.keySet(), parameter -> {
             String text = texts.getOrDefault(parameter.key(), "").strip();
             if (text.isEmpty()) {
-                if (parameter.required()) {
+                return false;
+            }
+            if (parameter.kind() == Parameter.Kind.CHOICE) {
+                choices.put(parameter.key(), choice(parameter, text));
+            } else {
+                figures.put(parameter.key(), figures(parameter, text));
+            }
+            return true;
+        });
+        return new ParameterReading(new ParameterValues(figures, choices), problems);
+    }
+
+    static ParameterReading take(List<Parameter> description, Map<String, double[]> given, Map<String, String> chosen) {
+        Map<String, double[]> figures = new HashMap<>();
+        Map<String, String> choices = new HashMap<>();
+        TreeSet<String> keys = new TreeSet<>(given.keySet());
+        keys.addAll(chosen.keySet());
+        List<ParameterProblem> problems = each(description, keys, parameter -> {
+            String key = parameter.key();
+            if (parameter.kind() == Parameter.Kind.CHOICE && chosen.containsKey(key)) {
+                choices.put(key, choice(parameter, chosen.get(key)));
+            } else if (given.containsKey(key)) {
+                figures.put(key, checked(parameter, given.get(key)));
+            }
+            return figures.containsKey(key) || choices.containsKey(key);
+        });
+        return new ParameterReading(new ParameterValues(figures, choices), problems);
+    }
+
+    /** @param taker takes one parameter; false where it is blank */
+    private static List<ParameterProblem> each(List<Parameter> description, Set<String> keys, Predicate<Parameter> taker) {
+        List<ParameterProblem> problems = new ArrayList<>();
+        TreeSet<String> unknown = new TreeSet<>(keys);
+        for (Parameter parameter : description) {
+            unknown.remove(parameter.key());
+            try {
+                if (!taker.test(parameter) && parameter.required()) {
                     problems.add(new ParameterProblem(parameter.key(), "is missing"));
                 }
-                continue;
-            }
-            try {
-                if (parameter.kind() == Parameter.Kind.CHOICE) {
-                    choices.put(parameter.key(), choice(parameter, text));
-                } else {
-                    figures.put(parameter.key(), figures(parameter, text));
-                }
-            } catch (QuantityFormatException e) {
-                problems.add(new ParameterProblem(parameter.key(), e.getMessage()));
-            } catch (UnreadableException e) {
+            } catch (QuantityFormatException | UnreadableException e) {
                 problems.add(new ParameterProblem(parameter.key(), e.getMessage()));
             }
         }
         unknown.forEach(key -> problems.add(new ParameterProblem(key, "is not a parameter of this suspension type")));
-        return new ParameterReading(new ParameterValues(figures, choices), problems);
+        return problems;
+    }
+
+    private static double[] checked(Parameter parameter, double[] figures) {
+        int count = switch (parameter.kind()) {
+            case POINT, AXLE_POINT, DIRECTION -> 3;
+            case NUMBER, LENGTH, ANGLE -> 1;
+            case CHOICE -> 0;
+        };
+        if (figures.length != count || !Arrays.stream(figures).allMatch(Double::isFinite)) {
+            throw new UnreadableException("must be " + (count == 0 ? "one of its choices" : count == 1 ? "a finite number"
+                    : "three finite numbers"));
+        }
+        return parameter.kind() == Parameter.Kind.DIRECTION ? direction(figures) : figures.clone();
     }
 
     private static String choice(Parameter parameter, String text) {

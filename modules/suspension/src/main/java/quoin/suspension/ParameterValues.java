@@ -32,6 +32,16 @@ public final class ParameterValues {
         return ParameterText.read(description, texts);
     }
 
+    /**
+     * Takes figures that are numbers already, such as a program's.
+     *
+     * @param figures one figure for a number, length (mm) or angle (deg); three for a point (mm, y outboard) or direction
+     * @param choices the choices made
+     */
+    public static ParameterReading of(List<Parameter> description, Map<String, double[]> figures, Map<String, String> choices) {
+        return ParameterText.take(description, figures, choices);
+    }
+
     public boolean has(String key) {
         return figures.containsKey(key) || choices.containsKey(key);
     }

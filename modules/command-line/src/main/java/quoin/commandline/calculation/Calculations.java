@@ -1,6 +1,7 @@
 package quoin.commandline.calculation;
 
 import java.util.List;
+import quoin.suspension.spi.SuspensionTypes;
 
 /** The calculations that exist. */
 public final class Calculations {
@@ -9,6 +10,7 @@ public final class Calculations {
 
     public static List<Calculation> all() {
         return List.of(new CornerLoadsCalculation(), new AdjustmentPlanCalculation(), new CgHeightCalculation(),
-                new PadShimsCalculation(), new ShareUncertaintyCalculation());
+                new PadShimsCalculation(), new ShareUncertaintyCalculation(),
+                new SuspensionCurvesCalculation(SuspensionTypes::installed));
     }
 }

@@ -122,6 +122,32 @@ public final class Fields {
         return matrix;
     }
 
+    /** A word or words. */
+    public String text(String name) {
+        JsonNode value = get(name);
+        if (value == null) {
+            throw new RefusedException(path(name), "is missing");
+        }
+        if (!value.isTextual() || value.asText().isBlank()) {
+            throw new RefusedException(path(name), "must be a word");
+        }
+        return value.asText();
+    }
+
+    /** A list of objects, at least one. */
+    public List<Fields> objects(String name) {
+        JsonNode list = list(get(name), path(name));
+        List<Fields> objects = new ArrayList<>();
+        for (int i = 0; i < list.size(); i++) {
+            String entry = path(name) + "[" + i + "]";
+            objects.add(child(new Fields(list.get(i), entry, entry)));
+        }
+        if (objects.isEmpty()) {
+            throw new RefusedException(path(name), "must not be empty");
+        }
+        return objects;
+    }
+
     /** A list of names without doubles, at least one. */
     public List<String> texts(String name) {
         JsonNode list = list(get(name), path(name));
