@@ -21,10 +21,11 @@ import quoin.commandline.calculation.Calculations;
 class RefusalTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 
+    /** The first example of a calculation, or the example of an id. */
     private static ObjectNode input(String calculation) throws Exception {
         try (InputStream in = RefusalTest.class.getResourceAsStream("contract-examples.json")) {
             for (JsonNode example : JSON.readTree(in).get("examples")) {
-                if (example.get("calculation").asText().equals(calculation)) {
+                if (example.get("calculation").asText().equals(calculation) || example.get("id").asText().equals(calculation)) {
                     return (ObjectNode) example.get("input");
                 }
             }
@@ -48,28 +49,28 @@ class RefusalTest {
         Stream.Builder<Arguments> all = Stream.builder();
         try (InputStream in = RefusalTest.class.getResourceAsStream("contract-examples.json")) {
             for (JsonNode example : JSON.readTree(in).get("examples")) {
-                collect(all, example.get("calculation").asText(), example.get("input"), "");
+                collect(all, example, example.get("input"), "");
             }
         }
         return all.build();
     }
 
-    private static void collect(Stream.Builder<Arguments> all, String calculation, JsonNode node, String pointer) {
+    private static void collect(Stream.Builder<Arguments> all, JsonNode example, JsonNode node, String pointer) {
         if (node.isNumber()) {
-            all.add(Arguments.of(calculation, pointer));
+            all.add(Arguments.of(example.get("calculation").asText(), example.get("id").asText(), pointer));
         }
-        node.properties().forEach(f -> collect(all, calculation, f.getValue(), pointer + "/" + f.getKey()));
+        node.properties().forEach(f -> collect(all, example, f.getValue(), pointer + "/" + f.getKey()));
     }
 
     @ParameterizedTest
     @MethodSource("everyNumber")
-    void everyNumberIsNeededAndMustBeFinite(String calculation, String pointer) throws Exception {
+    void everyNumberIsNeededAndMustBeFinite(String calculation, String id, String pointer) throws Exception {
         String name = pointer.substring(pointer.lastIndexOf('/') + 1);
         String parent = pointer.substring(0, pointer.lastIndexOf('/'));
-        String field = pointer.substring(1).replaceFirst("^car/", "").replace('/', '.');
+        String field = pointer.substring(1).replaceFirst("^(car|corner)/", "").replace('/', '.');
         for (JsonNode bad : new JsonNode[] {null, JSON.getNodeFactory().textNode("12"),
                 JSON.getNodeFactory().numberNode(Double.NaN), JSON.getNodeFactory().numberNode(Double.NEGATIVE_INFINITY)}) {
-            ObjectNode input = input(calculation);
+            ObjectNode input = input(id);
             ObjectNode holder = (ObjectNode) input.at(parent);
             if (bad == null) {
                 holder.remove(name);
@@ -105,26 +106,54 @@ class RefusalTest {
         "adjustment-plan, /cornerPenalty, -1, cornerPenalty",
         "adjustment-plan, /turnPenalty_per_turn, -0.1, turnPenalty_per_turn",
         "adjustment-plan, /minTurns/LF, 7, minTurns.LF",
-        "adjustment-plan, /quantum_turns, 1e-9, quantum_turns"
+        "adjustment-plan, /quantum_turns, 1e-9, quantum_turns",
+        "suspension-curves, /corner/loadedRadius_mm, 0, loadedRadius_mm",
+        "suspension-curves, /corner/spinAxisOutboardUnitVector/y, 0, spinAxisOutboardUnitVector",
+        "suspension-curves, /corner/links/upper_rear/outboard/x_mm, 50, links.upper_rear.outboard",
+        "suspension-curves, /positions/4/wheelCentreTravel_mm, 400, positions[4].wheelCentreTravel_mm",
+        "suspension-curves, /positions/9/rackTravelLeft_mm, -300, positions[9].rackTravelLeft_mm",
+        "example-suspension-curves-five_link, /corner/wheelCentre/y_mm, 762, wheelCentre",
+        "example-suspension-curves-semi_trailing, /positions/1/rackTravelLeft_mm, 3, positions[1].rackTravelLeft_mm"
     })
     void theImpossibleIsRefused(String calculation, String pointer, double value, String field) throws Exception {
         ObjectNode input = input(calculation);
         ((ObjectNode) input.at(pointer.substring(0, pointer.lastIndexOf('/'))))
                 .put(pointer.substring(pointer.lastIndexOf('/') + 1), value);
-        assertEquals(field, answer(file(calculation, input)).at("/problem/field").asText());
+        String name = calculation.replaceFirst("^example-(suspension-curves)-.*", "$1");
+        assertEquals(field, answer(file(name, input)).at("/problem/field").asText());
     }
 
     @ParameterizedTest
     @CsvSource({
         "corner-loads, '', colour", "corner-loads, /car, car.colour", "corner-loads, /car/corners/LF, corners.LF.colour",
         "cg-height, '', colour", "pad-shims, /padPositions_mm/LF, padPositions_mm.LF.colour",
-        "adjustment-plan, /targets, targets.colour", "share-uncertainty, /cornerLoads_kgf, cornerLoads_kgf.colour"
+        "adjustment-plan, /targets, targets.colour", "share-uncertainty, /cornerLoads_kgf, cornerLoads_kgf.colour",
+        "suspension-curves, /corner, corner.colour", "suspension-curves, /corner/links, links.colour",
+        "suspension-curves, /corner/links/tie/inboard, links.tie.inboard.colour",
+        "suspension-curves, /positions/3, positions[3].colour"
     })
     void unknownFieldsAreRefused(String calculation, String pointer, String field) throws Exception {
         ObjectNode input = input(calculation);
         ((ObjectNode) input.at(pointer)).put("colour", 1);
-        String expected = field.replaceFirst("^car\\.", "");
+        String expected = field.replaceFirst("^(car|corner)\\.", "");
         assertEquals(expected, answer(file(calculation, input)).at("/problem/field").asText());
+    }
+
+    @Test
+    void linksWithoutLengthAreRefused() throws Exception {
+        for (String link : new String[] {"upper_rear", "tie"}) {
+            ObjectNode input = input("suspension-curves");
+            ObjectNode ends = (ObjectNode) input.at("/corner/links/" + link);
+            ends.set("inboard", ends.get("outboard"));
+            assertEquals("links." + link + ".outboard", answer(file("suspension-curves", input)).at("/problem/field").asText());
+        }
+    }
+
+    @Test
+    void aTypeThatIsNotInstalledIsRefused() throws Exception {
+        ObjectNode input = input("suspension-curves");
+        ((ObjectNode) input.get("corner")).put("type", "swing_axle");
+        assertEquals("type", answer(file("suspension-curves", input)).at("/problem/field").asText());
     }
 
     @Test

@@ -181,8 +181,8 @@ public final class Linkage {
     }
 
     /**
-     * The steering axis runs through two joints. Without them it is the screw about which the wheel turns at constant
-     * height when the rack moves; without a rack there is none.
+     * The steering axis runs through two joints. Without them it is the screw about which the wheel turns when the rack
+     * moves and the spring is held (its height, where no spring is described); without a rack there is none.
      */
     public void steeringAxis(Joint lower, Joint upper) {
         if (!(place(upper)[2] > place(lower)[2])) {
@@ -249,14 +249,14 @@ public final class Linkage {
         if (loops.walker().isLocked()) {
             throw new InvalidInputException("links", "are locked, or leave the wheel loose, at the design position");
         }
+        Coil spring = coil == null ? null : coil.apply(design, origin);
         SteeringAxis axis = axisLower != null ? SteeringAxis.through(axisLower, axisUpper)
-                : rack.isEmpty() ? SteeringAxis.NONE : SteeringAxis.SCREW;
+                : rack.isEmpty() ? SteeringAxis.NONE : SteeringAxis.screw(spring);
         Map<String, Geometry> named = new LinkedHashMap<>();
         adjusters.forEach((name, change) -> named.put(name, change.on(design)));
         Map<AdjusterKind, Geometry> byKind = new EnumMap<>(AdjusterKind.class);
         kinds.forEach((kind, change) -> byKind.put(kind, change.on(design)));
-        return new LinkageCorner(side, new CarriedWheel(wheel, axis, coil == null ? null : coil.apply(design, origin)), loops,
-                named, byKind);
+        return new LinkageCorner(side, new CarriedWheel(wheel, axis, spring), loops, named, byKind);
     }
 
     private static double[] flat(List<double[]> points) {

@@ -1,6 +1,7 @@
 package quoin.suspension;
 
 import java.util.Arrays;
+import quoin.suspension.solver.Coil;
 import quoin.suspension.solver.Geometry;
 import quoin.suspension.solver.Pickup;
 import quoin.suspension.solver.Vectors;
@@ -12,14 +13,26 @@ interface SteeringAxis {
     /** The wheel is not steered. */
     SteeringAxis NONE = walker -> null;
 
-    /** The instantaneous screw of the upright with the rack driven and the wheel centre held at its height. */
-    SteeringAxis SCREW = walker -> {
-        double[] motion = walker.motion(walker.rackChange());
-        double[] turn = Arrays.copyOfRange(motion, 3, 6);
-        double[] along = turn[2] < 0 ? Vectors.times(-1, turn) : turn;
-        double[] arm = Vectors.times(1 / Vectors.dot(turn, turn), Vectors.cross(turn, motion));
-        return new double[][] {Vectors.plus(walker.pose().origin(), 1, arm), along};
-    };
+    /**
+     * The instantaneous screw of the upright with the tie rod driven, the body and the spring held.
+     *
+     * @param coil null where the spring is not described: then the wheel centre is held at its height
+     */
+    static SteeringAxis screw(Coil coil) {
+        return walker -> {
+            double[] motion = walker.motion(walker.rackChange());
+            if (coil != null) {
+                double[] travel = walker.motion(walker.heightChange(1));
+                double share = coil.rate(walker.pose(), walker.geometry(), motion)
+                        / coil.rate(walker.pose(), walker.geometry(), travel);
+                Arrays.setAll(motion, i -> motion[i] - share * travel[i]);
+            }
+            double[] turn = Arrays.copyOfRange(motion, 3, 6);
+            double[] along = turn[2] < 0 ? Vectors.times(-1, turn) : turn;
+            double[] arm = Vectors.times(1 / Vectors.dot(turn, turn), Vectors.cross(turn, motion));
+            return new double[][] {Vectors.plus(walker.pose().origin(), 1, arm), along};
+        };
+    }
 
     /** A point of the axis and its direction, upward; null where there is none. */
     double[][] find(Walker walker);

@@ -41,20 +41,30 @@ final class SuspensionCurvesCalculation implements Calculation {
         ObjectNode result = Results.object();
         ArrayNode list = result.putArray("positions");
         for (int i = 0; i < positions.size(); i++) {
-            try {
-                list.add(position(corner.at(positions.get(i))));
-            } catch (UnreachablePositionException e) {
-                throw new RefusedException("positions[" + i + "]."
-                        + (steersInVain(e) ? "rackTravelLeft_mm" : "wheelCentreTravel_mm"), e.getMessage());
-            }
+            list.add(position(reach(corner, positions.get(i), "positions[" + i + "].")));
         }
         ObjectNode adjusters = result.putObject("adjusterSensitivitiesAtDesign");
         corner.sensitivities().forEach((name, sensitivity) -> adjusters.set(name, sensitivity(sensitivity)));
         return result;
     }
 
-    private static boolean steersInVain(UnreachablePositionException e) {
-        return e.reached().travelMm() == e.wanted().travelMm() && e.reached().rackLeftMm() != e.wanted().rackLeftMm();
+    /** The position, or a refusal of the rack where the travel alone can be reached, of the travel where it cannot. */
+    private static CornerPosition reach(CornerKinematics corner, WheelPosition position, String path) {
+        try {
+            return corner.at(position);
+        } catch (UnreachablePositionException e) {
+            boolean rack = position.rackLeftMm() != 0 && reaches(corner, position.travelMm());
+            throw new RefusedException(path + (rack ? "rackTravelLeft_mm" : "wheelCentreTravel_mm"), e.getMessage());
+        }
+    }
+
+    private static boolean reaches(CornerKinematics corner, double travelMm) {
+        try {
+            corner.at(WheelPosition.travel(travelMm));
+            return true;
+        } catch (UnreachablePositionException e) {
+            return false;
+        }
     }
 
     private static ObjectNode position(CornerPosition position) {
