@@ -3,6 +3,7 @@ package quoin.adjustment;
 import java.util.ArrayList;
 import java.util.List;
 import quoin.adjustment.learn.CarModel;
+import quoin.adjustment.learn.Departure;
 import quoin.adjustment.learn.NoiseLevel;
 import quoin.adjustment.learn.Posterior;
 import quoin.adjustment.learn.Settling;
@@ -26,18 +27,28 @@ public final class Learner {
      * @throws IllegalArgumentException when the history is empty or the turns of a reading do not match the adjusters
      */
     public static ResponseBelief learn(LearningPrior prior, List<SettledReading> history) {
-        return learn(prior, history, Suspect.NONE);
-    }
-
-    static ResponseBelief learn(LearningPrior prior, List<SettledReading> history, Suspect suspect) {
         CarModel model = model(prior);
         List<Settling> settlings = settlings(prior, history);
-        return new ResponseBelief(prior, history, Posterior.of(model, levels(prior.noise()), settlings, suspect));
+        return new ResponseBelief(prior, history, Posterior.of(model, levels(prior.noise()), settlings, Suspect.NONE));
     }
 
     static List<NoiseLevel> levels(NoisePrior noise) {
         return NoiseLevel.grid(noise.frictionSdN(), noise.frictionLogSd(), noise.heightSdMm(), noise.heightLogSd(),
                 noise.scaleSdN());
+    }
+
+    /** Log odds of single departures, in the order given, against the plain model on the same history. */
+    static List<Departure> departures(LearningPrior prior, List<SettledReading> history, List<Suspect> suspects) {
+        NoisePrior noise = prior.noise();
+        return Departure.of(model(prior), NoiseLevel.coarse(noise.frictionSdN(), noise.frictionLogSd(), noise.heightSdMm(),
+                noise.scaleSdN()), settlings(prior, history), suspects);
+    }
+
+    /** Log probability of the history under the plain model, comparable between histories that differ in figures only. */
+    static double logEvidence(LearningPrior prior, List<SettledReading> history) {
+        NoisePrior noise = prior.noise();
+        return Posterior.of(model(prior), NoiseLevel.coarse(noise.frictionSdN(), noise.frictionLogSd(), noise.heightSdMm(),
+                noise.scaleSdN()), settlings(prior, history), Suspect.NONE).logEvidence();
     }
 
     static List<Settling> settlings(LearningPrior prior, List<SettledReading> history) {

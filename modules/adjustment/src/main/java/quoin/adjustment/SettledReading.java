@@ -1,5 +1,6 @@
 package quoin.adjustment;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -43,6 +44,19 @@ public record SettledReading(List<Double> turns, List<OptionalDouble> loadsN, Li
     /** The same figures, being the mean of several settlings. */
     public SettledReading meanOf(int count) {
         return new SettledReading(turns, loadsN, heightsMm, loadChanges, count);
+    }
+
+    /** Figure of one row: 0-3 loads N, 4-7 heights mm; empty where not read. */
+    public OptionalDouble figure(int row) {
+        return row < 4 ? loadsN.get(row) : heightsMm.get(row - 4);
+    }
+
+    /** The same reading with another figure in one row (0-3 loads N, 4-7 heights mm). */
+    public SettledReading withFigure(int row, double value) {
+        List<OptionalDouble> loads = new ArrayList<>(loadsN);
+        List<OptionalDouble> heights = new ArrayList<>(heightsMm);
+        (row < 4 ? loads : heights).set(row % 4, OptionalDouble.of(value));
+        return new SettledReading(turns, loads, heights, loadChanges, settlings);
     }
 
     /** Whether any adjuster was turned before this reading. */

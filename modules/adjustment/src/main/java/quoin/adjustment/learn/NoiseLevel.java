@@ -15,13 +15,24 @@ public record NoiseLevel(double friction, double height, double scale, double lo
 
     private static final double[] FRICTION_AT = {-2.4, -1.6, -0.8, 0, 0.8, 1.6, 2.4};
     private static final double[] HEIGHT_AT = {-1.3, 0, 1.3};
+    private static final double[] COARSE = {-1.2, 0, 1.2};
 
     /** A grid over log-normal friction and height noise. */
     public static List<NoiseLevel> grid(double friction, double frictionLogSd, double height, double heightLogSd,
             double scale) {
+        return grid(FRICTION_AT, HEIGHT_AT, friction, frictionLogSd, height, heightLogSd, scale);
+    }
+
+    /** Three levels of friction at the usual height noise: enough to compare departures from the plain model. */
+    public static List<NoiseLevel> coarse(double friction, double frictionLogSd, double height, double scale) {
+        return grid(COARSE, new double[] {0}, friction, frictionLogSd, height, 0, scale);
+    }
+
+    private static List<NoiseLevel> grid(double[] frictionAt, double[] heightAt, double friction, double frictionLogSd,
+            double height, double heightLogSd, double scale) {
         List<NoiseLevel> out = new ArrayList<>();
-        for (double zf : FRICTION_AT) {
-            for (double zh : HEIGHT_AT) {
+        for (double zf : frictionAt) {
+            for (double zh : heightAt) {
                 out.add(new NoiseLevel(friction * Math.exp(frictionLogSd * zf), height * Math.exp(heightLogSd * zh),
                         scale, -(zf * zf + zh * zh) / 2));
             }

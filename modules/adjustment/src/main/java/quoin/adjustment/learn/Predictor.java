@@ -72,6 +72,11 @@ final class Predictor {
             if (suspect.kind() == Suspect.Kind.FIGURE && suspect.at() == r) {
                 out[r][suspect.index()] += extra(p);
             }
+            if (suspect.kind() == Suspect.Kind.MOMENT && suspect.at() == r) {
+                for (int i = 0; i < 8; i++) {
+                    out[r][i] += early[i][FourSprings.LOAD + 1 + suspect.index()] * extra(p);
+                }
+            }
         }
         return out;
     }

@@ -26,7 +26,9 @@ public record Suspect(Kind kind, int index, int at, double mean, double sd) {
         /** A bar still connected at one axle: log of its rate over the axle's mean wheel rate. */
         BAR,
         /** One figure of one reading is wrong: the error in N or mm. */
-        FIGURE
+        FIGURE,
+        /** Mass moved within the car at one reading, along x (index 0) or y (index 1): moment, N mm, plus forward or left. */
+        MOMENT
     }
 
     /** The plain model. */
