@@ -1,0 +1,172 @@
+package quoin.garage;
+
+import java.awt.Frame;
+import java.io.File;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.SwingUtilities;
+import org.openide.DialogDisplayer;
+import org.openide.NotifyDescriptor;
+import org.openide.filesystems.FileChooserBuilder;
+import org.openide.util.Lookup;
+import org.openide.util.NbBundle.Messages;
+import org.openide.util.lookup.ServiceProvider;
+import org.openide.windows.WindowManager;
+import quoin.car.Car;
+import quoin.garage.desk.Desk;
+import quoin.garage.draft.CarDraft;
+import quoin.garage.draft.FigureText;
+import quoin.garage.form.CarFormDialog;
+import quoin.logbook.JournalException;
+import quoin.logbook.Library;
+import quoin.suspension.spi.SuspensionTypes;
+import quoin.workbench.CurrentDay;
+import quoin.workbench.DisplayUnits;
+import quoin.workbench.StageWindow;
+
+/**
+ * What the garage's menu, its window and the command line can ask for, with the questions and messages that go with it.
+ * One instance serves the application; event thread only.
+ */
+@ServiceProvider(service = GarageDoor.class)
+@Messages({
+    "# {0} - date", "door.rehearsal=Rehearsal {0}",
+    "# {0} - date", "door.day=Set-up {0}",
+    "door.newCar=New car", "# {0} - car", "door.editCar=Car: {0}",
+    "door.noCar=There is no car in the garage yet. Begin with New car; only the wheelbase and the tracks have to be known.",
+    "door.noDay=There is no day in the garage yet. Begin with New day, or rehearse with the practice car.",
+    "door.folder=Open the folder of a day", "door.openFolder=Open"})
+public final class GarageDoor {
+
+    /** System property that names the library folder; the option --library comes before it. */
+    static final String LIBRARY = "quoin.library";
+
+    private final Desk desk;
+
+    /** For the lookup; the library is where {@link #LIBRARY} says, else in its usual place. */
+    public GarageDoor() {
+        this.desk = new Desk(CurrentDay.inUse(), Optional.ofNullable(System.getProperty(LIBRARY)).map(Path::of)
+                .orElseGet(Library::defaultRoot), new RememberedDay(), Clock.systemDefaultZone());
+    }
+
+    static GarageDoor inUse() {
+        return Lookup.getDefault().lookup(GarageDoor.class);
+    }
+
+    Desk desk() {
+        return desk;
+    }
+
+    private static String today() {
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).format(LocalDate.now());
+    }
+
+    void rehearse() {
+        run(() -> {
+            desk.rehearse(Bundle.door_rehearsal(today()));
+            return List.of();
+        });
+    }
+
+    void demo() {
+        run(() -> {
+            desk.demo(Bundle.door_rehearsal(today()));
+            return List.of();
+        });
+    }
+
+    void open(Path dayFolder) {
+        run(() -> desk.open(dayFolder));
+    }
+
+    /** Goes on where Quoin was left; where there is no such day, the garage comes to the front. */
+    void reopen() {
+        run(desk::reopen);
+        if (desk.current().journal().isEmpty()) {
+            GarageWindow.bringToFront();
+        }
+    }
+
+    void newDay() {
+        Optional<CarChoice> choice = Choices.carAndTitle(desk.library(), Bundle.door_day(today()));
+        choice.ifPresent(c -> run(() -> {
+            desk.newDay(c.carId(), c.title());
+            return List.of();
+        }));
+    }
+
+    void newDay(String carId) {
+        run(() -> {
+            desk.newDay(carId, Bundle.door_day(today()));
+            return List.of();
+        });
+    }
+
+    void openDay() {
+        Choices.day(desk.library()).ifPresent(this::open);
+    }
+
+    void openFolder() {
+        File folder = new FileChooserBuilder(GarageDoor.class).setDirectoriesOnly(true).setTitle(Bundle.door_folder())
+                .setApproveText(Bundle.door_openFolder()).showOpenDialog();
+        if (folder != null) {
+            open(folder.toPath());
+        }
+    }
+
+    void newCar() {
+        CarFormDialog.show(frame(), Bundle.door_newCar(), CarDraft.blank(figures(), SuspensionTypes.installed()), car -> desk.save(car, true));
+    }
+
+    void editCar() {
+        Optional<String> open = desk.current().snapshot().map(s -> s.car().id());
+        Optional<String> id = open.isPresent() ? open : Choices.car(desk.library());
+        id.ifPresent(this::editCar);
+    }
+
+    void editCar(String carId) {
+        try {
+            Car car = desk.car(carId);
+            CarFormDialog.show(frame(), Bundle.door_editCar(car.name()), CarDraft.from(car, figures(), SuspensionTypes.installed()), changed -> desk.save(changed, false));
+        } catch (JournalException e) {
+            say(e.getMessage(), NotifyDescriptor.ERROR_MESSAGE);
+        }
+    }
+
+    void closeFile() {
+        desk.closeFile();
+        GarageWindow.bringToFront();
+    }
+
+    /** Opens a day, tells what was noticed, and puts the caret where the next thing is done. */
+    private void run(Supplier<List<String>> work) {
+        try {
+            List<String> noticed = work.get();
+            if (!noticed.isEmpty()) {
+                say(String.join("\n", noticed), NotifyDescriptor.WARNING_MESSAGE);
+            }
+        } catch (JournalException e) {
+            say(e.getMessage(), NotifyDescriptor.ERROR_MESSAGE);
+        }
+        desk.current().snapshot().ifPresent(s -> SwingUtilities.invokeLater(() -> StageWindow.bringToFront(s.status().next())));
+    }
+
+    private FigureText figures() {
+        DisplayUnits units = desk.current().units();
+        return new FigureText(units.preferences(), units.toeInMm());
+    }
+
+    private static Frame frame() {
+        return WindowManager.getDefault().getMainWindow();
+    }
+
+    static void say(String words, int type) {
+        DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(words, type));
+    }
+}

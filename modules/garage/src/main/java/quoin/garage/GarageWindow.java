@@ -1,0 +1,145 @@
+package quoin.garage;
+
+import java.awt.BorderLayout;
+import java.awt.EventQueue;
+import java.awt.FlowLayout;
+import java.awt.Font;
+import java.awt.Insets;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import org.openide.awt.ActionID;
+import org.openide.awt.ActionReference;
+import org.openide.awt.ActionReferences;
+import org.openide.util.NbBundle.Messages;
+import org.openide.util.RequestProcessor;
+import org.openide.windows.TopComponent;
+import org.openide.windows.WindowManager;
+import quoin.garage.desk.DayList;
+import quoin.garage.desk.RecentDay;
+import quoin.logbook.CarInfo;
+import quoin.workbench.Looks;
+import quoin.workbench.WrapText;
+
+/** The garage: what to begin with, the latest days, the cars. */
+@TopComponent.Description(preferredID = "garage", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
+@TopComponent.Registration(mode = "editor", openAtStartup = true, position = 50)
+@TopComponent.OpenActionRegistration(displayName = "#CTL_Garage", preferredID = "garage")
+@ActionID(category = "Window", id = "quoin.garage.GarageWindow")
+@ActionReferences({
+    @ActionReference(path = "Menu/Window", position = 50),
+    @ActionReference(path = "Shortcuts", name = "O-6")})
+@Messages({
+    "CTL_Garage=&Garage", "garage.title=Garage",
+    "garage.begin=What is it today?",
+    "garage.rehearse=&Rehearse with the practice car", "garage.newDay=New &day for a car", "garage.newCar=&New car",
+    "garage.rehearseWhy=Walk a whole set-up day without a car. The practice car answers to the spanner as a real one does.",
+    "garage.latest=Latest days: Enter goes on with one", "garage.cars=Cars: Enter begins a day, E edits the car",
+    "garage.noDays=No day yet.", "garage.noCars=No car yet. Only wheelbase and tracks have to be known for a new one."})
+public final class GarageWindow extends TopComponent {
+
+    private static final long serialVersionUID = 1L;
+    private static final int MOST = 30;
+    private static final RequestProcessor READER = new RequestProcessor("garage list", 1);
+
+    private final transient GarageDoor door = GarageDoor.inUse();
+    private final transient Runnable onChange = this::refresh;
+    private final JButton rehearse = Looks.button(Bundle.garage_rehearse(), () -> door.rehearse());
+    private final JPanel days = new JPanel(new BorderLayout());
+    private final JPanel cars = new JPanel(new BorderLayout());
+
+    public GarageWindow() {
+        setName(Bundle.garage_title());
+        setDisplayName(Bundle.garage_title());
+        putClientProperty(PROP_CLOSING_DISABLED, true);
+        putClientProperty(PROP_UNDOCKING_DISABLED, true);
+        putClientProperty(PROP_DRAGGING_DISABLED, true);
+        setLayout(new BorderLayout(0, Looks.em(1)));
+        setBorder(Looks.padding(1.2, 1.6));
+        add(begin(), BorderLayout.NORTH);
+        add(Looks.twoColumns(days, cars), BorderLayout.CENTER);
+    }
+
+    private JComponent begin() {
+        JButton newDay = Looks.button(Bundle.garage_newDay(), door::newDay);
+        JButton newCar = Looks.button(Bundle.garage_newCar(), door::newCar);
+        JPanel choices = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.8), 0));
+        for (JButton button : List.of(rehearse, newDay, newCar)) {
+            button.setFont(Looks.font(1.3, Font.PLAIN));
+            button.setMargin(new Insets(Looks.em(0.6), Looks.em(1), Looks.em(0.6), Looks.em(1)));
+            choices.add(button);
+        }
+        return Looks.column(new WrapText(Bundle.garage_begin(), 1.5, Font.BOLD), choices,
+                new WrapText(Bundle.garage_rehearseWhy(), 1.1, Font.PLAIN));
+    }
+
+    static void bringToFront() {
+        TopComponent window = WindowManager.getDefault().findTopComponent("garage");
+        if (window != null) {
+            window.open();
+            window.requestActive();
+        }
+    }
+
+    @Override
+    protected void componentOpened() {
+        door.desk().addListener(onChange);
+        refresh();
+    }
+
+    @Override
+    protected void componentClosed() {
+        door.desk().removeListener(onChange);
+    }
+
+    @Override
+    protected void componentActivated() {
+        rehearse.requestFocusInWindow();
+    }
+
+    /** Folders may be on a slow stick: read beside the event thread. */
+    private void refresh() {
+        var library = door.desk().library();
+        READER.post(() -> {
+            List<RecentDay> latest = DayList.latest(library, MOST);
+            List<CarInfo> known = library.cars();
+            EventQueue.invokeLater(() -> show(latest, known));
+        });
+    }
+
+    private void show(List<RecentDay> latest, List<CarInfo> known) {
+        JList<RecentDay> dayList = Choices.list(latest, DayWords::line);
+        act(dayList, KeyEvent.VK_ENTER, "open", () -> door.open(dayList.getSelectedValue().day().folder()));
+        fill(days, Bundle.garage_latest(), Bundle.garage_noDays(), dayList);
+        JList<CarInfo> carList = Choices.list(known, CarInfo::name);
+        act(carList, KeyEvent.VK_ENTER, "day", () -> door.newDay(carList.getSelectedValue().id()));
+        act(carList, KeyEvent.VK_E, "edit", () -> door.editCar(carList.getSelectedValue().id()));
+        fill(cars, Bundle.garage_cars(), Bundle.garage_noCars(), carList);
+    }
+
+    private static <T> void act(JList<T> list, int key, String name, Runnable action) {
+        Runnable guarded = () -> {
+            if (list.getSelectedValue() != null) {
+                action.run();
+            }
+        };
+        Looks.onKey(list, KeyStroke.getKeyStroke(key, 0), name, guarded);
+        if (key == KeyEvent.VK_ENTER) {
+            list.addMouseListener(new OpenOnSecondClick(guarded));
+        }
+    }
+
+    private static void fill(JPanel place, String heading, String empty, JList<?> list) {
+        place.removeAll();
+        list.getAccessibleContext().setAccessibleName(heading);
+        JComponent content = list.getModel().getSize() == 0 ? new WrapText(empty) : new JScrollPane(list);
+        place.add(Looks.section(heading, content), BorderLayout.CENTER);
+        place.revalidate();
+        place.repaint();
+    }
+}
