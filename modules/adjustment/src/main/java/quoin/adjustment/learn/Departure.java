@@ -15,16 +15,25 @@ import java.util.List;
  */
 public record Departure(Suspect suspect, double logOdds, double amount, double sd) {
 
-    /** The departures in the order of the suspects. */
+    /**
+     * The departures in the order of the suspects. One that does no better than the plain model at the middle noise level is
+     * not pursued at the others.
+     */
     public static List<Departure> of(CarModel model, List<NoiseLevel> levels, List<Settling> history,
             List<Suspect> suspects) {
+        List<NoiseLevel> middle = List.of(levels.get(levels.size() / 2));
         double plain = Posterior.of(model, levels, history, Suspect.NONE).logEvidence();
+        double plainMiddle = Posterior.of(model, middle, history, Suspect.NONE).logEvidence();
         List<Departure> out = new ArrayList<>();
         for (Suspect suspect : suspects) {
-            Posterior posterior = Posterior.of(model, levels, history, suspect);
-            double[] extra = posterior.extra();
-            out.add(new Departure(suspect, posterior.logEvidence() - plain, extra[0], extra[1]));
+            Departure first = departure(suspect, Posterior.of(model, middle, history, suspect), plainMiddle);
+            out.add(first.logOdds() <= 0 ? first : departure(suspect, Posterior.of(model, levels, history, suspect), plain));
         }
         return List.copyOf(out);
+    }
+
+    private static Departure departure(Suspect suspect, Posterior posterior, double plain) {
+        double[] extra = posterior.extra();
+        return new Departure(suspect, posterior.logEvidence() - plain, extra[0], extra[1]);
     }
 }
