@@ -20,6 +20,10 @@ import quoin.car.Target;
 import quoin.mechanics.CentreOfGravity;
 import quoin.mechanics.PlanPoint;
 import quoin.mechanics.Shares;
+import quoin.quantities.Dimension;
+import quoin.quantities.QuantityFormat;
+import quoin.quantities.Unit;
+import quoin.quantities.UnitPreferences;
 import quoin.workbench.CornerBlock;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
@@ -43,9 +47,7 @@ import quoin.workflow.ReadingState;
     "view.conditions=Conditions while reading", "view.findings=Checks", "view.history=Cross weight of every weighing today",
     "# {0} - share", "view.ofTotal={0} of the total",
     "view.total=Total", "view.front=Front share", "view.left=Left share", "view.cross=RF+LR", "view.other=LF+RR",
-    "view.cg=Centre of gravity in plan",
-    "# {0} - behind", "# {1} - side", "view.cgWords={0} behind the front axle, {1}",
-    "# {0} - distance", "view.toLeft={0} left of the middle", "# {0} - distance", "view.toRight={0} right of the middle",
+    "view.cgBehind=CG behind the front axle", "view.cgLeft=CG left of the middle", "view.cgRight=CG right of the middle",
     "view.noHistory=No weighing of all four corners yet."})
 final class CornerWeightsView implements StageView {
 
@@ -71,6 +73,9 @@ final class CornerWeightsView implements StageView {
         conditions = new RequirementsList(current, STAGE);
         targets = new CrossTargetsPanel(current);
         history.add(new WrapText(Bundle.view_noHistory()), BorderLayout.CENTER);
+        settle.onSettled(grid::toFirst);
+        round.onTurned(settle::toButton);
+        conditions.onAllHold(grid::toFirst);
         JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle)), round.planPart(), round.turnPart());
         JPanel right = Looks.column(Looks.section(Bundle.view_stands(), Looks.column(block, figures)),
                 Looks.section(Bundle.view_targets(), targets), Looks.section(Bundle.view_findings(), findings), round.lastPart(),
@@ -130,7 +135,7 @@ final class CornerWeightsView implements StageView {
         addLine(lines, day, Bundle.view_total(), ReadingKind.TOTAL);
         addLine(lines, day, Bundle.view_front(), ReadingKind.FRONT_SHARE);
         addLine(lines, day, Bundle.view_left(), ReadingKind.LEFT_SHARE);
-        loads.ifPresent(l -> lines.add(FigureTable.Line.plain(Bundle.view_cg(), cg(day, l))));
+        loads.ifPresent(l -> lines.addAll(cg(day, l)));
         return lines;
     }
 
@@ -138,11 +143,15 @@ final class CornerWeightsView implements StageView {
         day.reading(STAGE, ReadingId.ofCar(kind)).ifPresent(r -> lines.add(FigureTable.Line.of(name, r, day.format())));
     }
 
-    private static String cg(DaySnapshot day, PerCorner<Double> loads) {
+    /** Whole millimetres: the scales do not know it better. */
+    private static List<FigureTable.Line> cg(DaySnapshot day, PerCorner<Double> loads) {
         PlanPoint cg = CentreOfGravity.inPlan(loads, CrossTargetsPanel.contactPoints(day.car()));
-        ReadingId length = ReadingId.ofCar(ReadingKind.RAKE);
-        String side = day.format().text(length, Math.abs(cg.yMm()));
-        return Bundle.view_cgWords(day.format().text(length, -cg.xMm()), cg.yMm() >= 0 ? Bundle.view_toLeft(side) : Bundle.view_toRight(side));
+        UnitPreferences units = day.units().preferences();
+        int decimals = units.unit(Dimension.LENGTH) == Unit.IN ? 1 : 0;
+        QuantityFormat format = QuantityFormat.of(units.withDecimals(Dimension.LENGTH, decimals));
+        return List.of(FigureTable.Line.plain(Bundle.view_cgBehind(), format.text(-cg.xMm(), Dimension.LENGTH)),
+                FigureTable.Line.plain(cg.yMm() >= 0 ? Bundle.view_cgLeft() : Bundle.view_cgRight(),
+                        format.text(Math.abs(cg.yMm()), Dimension.LENGTH)));
     }
 
     private void showHistory(DaySnapshot day) {

@@ -30,7 +30,7 @@ import quoin.workbench.WrapText;
 /** The kinds of cross target side by side with the loads each gives; choosing one sets the day's target. */
 @Messages({
     "targets.kind=Aim for", "targets.cross=RF+LR",
-    "targets.diagonals=equal diagonals (&Q)", "targets.fronts=equal fronts (&J) (&2)", "targets.share=same front share (&Y) (&3)",
+    "targets.diagonals=e&qual diagonals", "targets.fronts=equal fronts (&J)", "targets.share=same front share (&Y)",
     "targets.wanted=the value typed (&Z)",
     "targets.weighFirst=The loads of each kind of target are shown once all four corners have been weighed."})
 final class CrossTargetsPanel extends JPanel {

@@ -36,8 +36,8 @@ final class ComparisonTable extends JPanel {
         table.add(Looks.label(Bundle.compare_word(), 1, Font.BOLD), Looks.cell(5, 0, 1));
         int row = 1;
         for (Comparison line : comparisons) {
-            addRow(table, row, Font.PLAIN, line.reading().words(), number(line.signed(), line, format), number(line.now(), line, format),
-                    line.difference().isPresent() ? format.change(line.reading(), line.difference().getAsDouble()) : "–",
+            addRow(table, row, Font.PLAIN, format.nameWithUnit(line.reading()), number(line.signed(), line, format), number(line.now(), line, format),
+                    line.difference().isPresent() ? format.changeNumber(line.reading(), line.difference().getAsDouble()) : "–",
                     Bundle.compare_plusMinus(format.number(line.reading(), line.noise())));
             VerdictWords words = words(line);
             JLabel word = Looks.label(words.word(), 1.05, line.word() == Comparison.Word.MOVED ? Font.BOLD : Font.PLAIN);

@@ -71,6 +71,9 @@ final class FinalRecheckView implements StageView {
         conditions = new RequirementsList(current, STAGE);
         closing = new RequirementsList(current, STAGE);
         goRedo.addActionListener(e -> stageToRedo.ifPresent(StageWindow::bringToFront));
+        settle.onSettled(grid::toFirst);
+        round.onTurned(settle::toButton);
+        conditions.onAllHold(grid::toFirst);
         JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle)),
                 Looks.section(Bundle.view_conditions(), conditions), round.planPart(), round.turnPart());
         JPanel right = Looks.column(Looks.section(Bundle.view_compared(), comparisons), Looks.section(Bundle.view_end(), end()),

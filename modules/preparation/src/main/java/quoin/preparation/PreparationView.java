@@ -48,6 +48,7 @@ final class PreparationView implements StageView {
         measured.add(Looks.section(Bundle.view_pads(), grid(current, ReadingKind.PAD_HEIGHT)));
         measured.add(Looks.section(Bundle.view_zeros(), grid(current, ReadingKind.SCALE_ZERO)));
         JPanel right = Looks.column(Looks.section(Bundle.view_loadCase(), loadCase), Looks.section(Bundle.view_findings(), findings));
+        conditions.onAllHold(() -> grids.get(0).toFirst());
         component = Looks.column(Looks.twoColumns(Looks.section(Bundle.view_conditions(), conditions), right), measured);
     }
 

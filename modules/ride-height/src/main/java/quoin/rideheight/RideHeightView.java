@@ -36,7 +36,7 @@ import quoin.workbench.VerdictWords;
 @Messages({
     "view.read=Read the heights", "view.stands=How it stands", "view.conditions=Conditions while reading", "view.findings=Checks",
     "view.rake=Rake, rear above front", "view.frontSides=Front, left above right", "view.rearSides=Rear, left above right",
-    "view.frontTilt=Front tilt", "view.rearTilt=Rear tilt", "view.flatness=Frame flatness, LF off the plane of the others",
+    "view.frontTilt=Front tilt", "view.rearTilt=Rear tilt", "view.flatness=LF off the plane of the others",
     "# {0} - degrees", "view.degrees={0}°",
     "# {0} - point", "view.point=at {0}"})
 final class RideHeightView implements StageView {
@@ -58,6 +58,9 @@ final class RideHeightView implements StageView {
         round = new RoundSection(current, STAGE,
                 car -> TurnsForm.adjusters(car, Set.of(AdjusterKind.PERCH, AdjusterKind.PUSHROD)));
         conditions = new RequirementsList(current, STAGE);
+        settle.onSettled(grid::toFirst);
+        round.onTurned(settle::toButton);
+        conditions.onAllHold(grid::toFirst);
         JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle)), round.planPart(), round.turnPart());
         JPanel right = Looks.column(Looks.section(Bundle.view_stands(), Looks.column(block, figures)),
                 Looks.section(Bundle.view_findings(), findings), Looks.section(Bundle.view_conditions(), conditions), round.lastPart());

@@ -66,6 +66,9 @@ final class WheelAnglesView implements StageView {
         Mnemonics.setLocalizedText(inMm, Bundle.view_toeInMm());
         inMm.setOpaque(false);
         inMm.addActionListener(e -> current.setUnits(new DisplayUnits(current.units().preferences(), inMm.isSelected())));
+        settle.onSettled(grid::toFirst);
+        round.onTurned(settle::toButton);
+        conditions.onAllHold(grid::toFirst);
         JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle, inMm)), round.turnPart());
         JPanel right = Looks.column(Looks.section(Bundle.view_stands(), figures), Looks.section(Bundle.view_toe(), toes),
                 Looks.section(Bundle.view_findings(), findings), Looks.section(Bundle.view_conditions(), conditions));

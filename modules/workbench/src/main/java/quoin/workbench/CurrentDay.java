@@ -222,9 +222,12 @@ public final class CurrentDay {
         return snapshot().map(s -> order.recheck(s.day()));
     }
 
-    /** The plan of the round for a stage at the present revision; empty while it is being made, or where there is none. */
-    public Optional<RoundPlan> plan(String stageId) {
-        return snapshot().flatMap(s -> s.stage(stageId).flatMap(stage -> plans.of(s.day(), stage.stage())));
+    /**
+     * The plans of the round for a stage at the present revision: the one offered first, then those with other numbers of
+     * corners; none while they are being made, or where there is none.
+     */
+    public List<RoundPlan> plans(String stageId) {
+        return snapshot().flatMap(s -> s.stage(stageId).map(stage -> plans.of(s.day(), stage.stage()))).orElse(List.of());
     }
 
     /** The last round of turns as predicted and as read; empty where nothing was turned, or while it is worked out. */

@@ -6,6 +6,7 @@ import java.awt.GridBagLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.swing.Box;
 import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.ReadingId;
@@ -33,7 +34,7 @@ public final class FigureTable extends JPanel {
         /** A reading as it stands in a stage. */
         public static Line of(String name, ReadingState state, ReadingFormat format) {
             String value = state.value().isPresent() ? format.text(state.reading(), state.value().getAsDouble()) : "–";
-            String target = state.target().map(t -> format.band(state.reading(), t.value(), t.tolerance())).orElse("–");
+            String target = state.target().map(t -> format.band(state.reading(), t.value(), t.tolerance())).orElse("");
             return new Line(name, value, target, VerdictWords.of(state, format));
         }
     }
@@ -54,9 +55,11 @@ public final class FigureTable extends JPanel {
         removeAll();
         JPanel table = new JPanel(new GridBagLayout());
         table.setOpaque(false);
-        String[] heads = {Bundle.figures_name(), Bundle.figures_value(), Bundle.figures_target(), Bundle.figures_verdict()};
-        for (int i = 0; i < heads.length; i++) {
-            table.add(Looks.label(heads[i], 1, Font.BOLD), Looks.cell(i, 0, i == heads.length - 1 ? 1 : 0));
+        if (lines.stream().anyMatch(l -> !l.target().isEmpty())) {
+            String[] heads = {Bundle.figures_name(), Bundle.figures_value(), Bundle.figures_target(), Bundle.figures_verdict()};
+            for (int i = 0; i < heads.length; i++) {
+                table.add(Looks.label(heads[i], 1, Font.BOLD), Looks.cell(i, 0, 0));
+            }
         }
         int row = 1;
         for (Line line : lines) {
@@ -66,9 +69,10 @@ public final class FigureTable extends JPanel {
             VerdictLabel verdict = new VerdictLabel();
             verdict.show(line.verdict());
             verdict.setVisible(!line.verdict().word().isEmpty());
-            table.add(verdict, Looks.cell(3, row, 1));
+            table.add(verdict, Looks.cell(3, row, 0));
             row++;
         }
+        table.add(Box.createHorizontalGlue(), Looks.cell(4, row, 1));
         add(table, BorderLayout.NORTH);
         revalidate();
         repaint();

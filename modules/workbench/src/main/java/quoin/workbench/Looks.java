@@ -3,10 +3,13 @@ package quoin.workbench;
 import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
@@ -16,8 +19,11 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.JViewport;
 import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import javax.swing.border.Border;
 import org.openide.awt.Mnemonics;
@@ -34,6 +40,8 @@ public final class Looks {
     public static final double FIELD = 1.45;
     /** Size of a heading. */
     public static final double HEADING = 1.25;
+
+    private static final String SECTION = "quoin.section";
 
     private Looks() {
     }
@@ -128,17 +136,40 @@ public final class Looks {
         return panel;
     }
 
-    /** Two columns of parts, each part at its own height from the top; the left one gets a little more of the width. */
+    /** Two columns of the same width, each part at its own height from the top. */
     public static JPanel twoColumns(JComponent left, JComponent right) {
-        JPanel panel = new JPanel(new GridBagLayout());
-        panel.add(left, half(0, 0.54));
-        panel.add(right, half(1, 0.46));
+        JPanel panel = new JPanel(new Halves());
+        panel.add(left);
+        panel.add(right);
         return panel;
     }
 
-    private static GridBagConstraints half(int column, double weight) {
-        return new GridBagConstraints(column, 0, 1, 1, weight, 1, GridBagConstraints.FIRST_LINE_START, GridBagConstraints.HORIZONTAL,
-                new Insets(0, 0, 0, 0), 0, 0);
+    /** A field for a figure; it never gets narrower than its columns, however long the words beside it. */
+    public static JTextField field(int columns, double factor, int style) {
+        JTextField field = new JTextField(columns) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public Dimension getMinimumSize() {
+                return getPreferredSize();
+            }
+        };
+        field.setFont(font(factor, style));
+        return field;
+    }
+
+    /** Scrolls the part of the window a field stands in into sight, or at least the field where the part is too high for that. */
+    public static void reveal(JComponent field) {
+        EventQueue.invokeLater(() -> {
+            JViewport view = (JViewport) SwingUtilities.getAncestorOfClass(JViewport.class, field);
+            JComponent shown = field;
+            for (Component c = field; view != null && c != view.getView() && c != null; c = c.getParent()) {
+                if (c instanceof JComponent part && part.getClientProperty(SECTION) != null && part.getHeight() <= view.getHeight()) {
+                    shown = part;
+                }
+            }
+            shown.scrollRectToVisible(new Rectangle(shown.getWidth(), shown.getHeight()));
+        });
     }
 
     /** A heading over a part of a window. */
@@ -148,6 +179,7 @@ public final class Looks {
         panel.add(content, BorderLayout.CENTER);
         panel.setBorder(padding(0.6, 0.9));
         panel.getAccessibleContext().setAccessibleName(heading);
+        panel.putClientProperty(SECTION, true);
         return panel;
     }
 

@@ -1,7 +1,8 @@
 package quoin.workbench;
 
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import quoin.adjustment.PlanCancellation;
 import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
 import quoin.car.ReadingId;
@@ -17,8 +18,8 @@ public interface PlanSource {
     /** Plans of the perches and pushrods for the stages that turn them; no plan for the others. */
     PlanSource SPRING_LEGS = new PlanSource() {
         @Override
-        public Optional<RoundPlan> plan(Day day, Stage stage) {
-            return stage.adjusters().stream().anyMatch(AdjusterKind::isSpringLeg) ? RoundPlanner.plan(day) : Optional.empty();
+        public List<RoundPlan> plans(Day day, Stage stage, PlanCancellation cancellation) {
+            return stage.adjusters().stream().anyMatch(AdjusterKind::isSpringLeg) ? RoundPlanner.options(day, cancellation) : List.of();
         }
 
         @Override
@@ -30,8 +31,8 @@ public interface PlanSource {
     /** Makes no plans. */
     PlanSource NONE = new PlanSource() {
         @Override
-        public Optional<RoundPlan> plan(Day day, Stage stage) {
-            return Optional.empty();
+        public List<RoundPlan> plans(Day day, Stage stage, PlanCancellation cancellation) {
+            return List.of();
         }
 
         @Override
@@ -40,8 +41,8 @@ public interface PlanSource {
         }
     };
 
-    /** The plan for a stage as the day stands; empty where its readings do not allow one yet. */
-    Optional<RoundPlan> plan(Day day, Stage stage);
+    /** The plan offered first and those with other numbers of corners; none where the readings do not allow one yet. */
+    List<RoundPlan> plans(Day day, Stage stage, PlanCancellation cancellation);
 
     /** What turns will do to every reading as the day stands; empty where nothing can be said. */
     Map<ReadingId, Predicted> forecast(Day day, Map<AdjusterId, Double> turns);

@@ -21,7 +21,6 @@ import quoin.workflow.RoundPlan;
 
 /** The plan of a round: one card per corner in walking order, and what every reading will become. */
 @Messages({
-    "plan.none=No plan yet: read the weights and heights of this stage first.",
     "plan.nothing=Nothing to turn.",
     "plan.old=This plan was made before the last entry; a new one follows.",
     "# {0} - adjuster", "# {1} - words", "plan.move={0}: {1}",
@@ -39,13 +38,9 @@ public final class PlanTable extends JPanel {
         setOpaque(false);
     }
 
-    public void show(Optional<RoundPlan> plan, DaySnapshot day) {
+    public void show(RoundPlan plan, DaySnapshot day) {
         removeAll();
-        if (plan.isEmpty()) {
-            add(new WrapText(Bundle.plan_none()));
-        } else {
-            fill(plan.get(), day);
-        }
+        fill(plan, day);
         revalidate();
         repaint();
     }
@@ -82,7 +77,7 @@ public final class PlanTable extends JPanel {
                 ? Optional.of(Bundle.plan_probability(percent(then.getAsDouble()), percent(now.getAsDouble()))) : Optional.empty();
     }
 
-    private static String percent(double probability) {
+    static String percent(double probability) {
         return Long.toString(Math.round(100 * probability));
     }
 
@@ -142,17 +137,17 @@ public final class PlanTable extends JPanel {
     }
 
     private static String[] row(ReadingId reading, Predicted predicted, ReadingFormat format) {
-        String target = predicted.target().map(t -> format.band(reading, t.value(), t.tolerance())).orElse("–");
-        String then = predicted.uncertainty() > 0 ? format.band(reading, predicted.predicted(), 2 * predicted.uncertainty())
-                : format.text(reading, predicted.predicted());
-        return new String[] {reading.words(), format.number(reading, predicted.now()), then, format.change(reading, predicted.change()),
-            target};
+        String target = predicted.target().map(t -> format.bandNumber(reading, t.value(), t.tolerance())).orElse("–");
+        String then = predicted.uncertainty() > 0 ? format.bandNumber(reading, predicted.predicted(), 2 * predicted.uncertainty())
+                : format.number(reading, predicted.predicted());
+        return new String[] {format.nameWithUnit(reading), format.number(reading, predicted.now()), then,
+            format.changeNumber(reading, predicted.change()), target};
     }
 
     /** Where the prediction itself would lie against its target. */
     static VerdictWords then(ReadingId reading, Predicted predicted, ReadingFormat format) {
         if (predicted.target().isEmpty()) {
-            return new VerdictWords(Mark.NONE, Bundle.verdict_noTarget());
+            return new VerdictWords(Mark.NONE, "");
         }
         double off = predicted.predicted() - predicted.target().get().value();
         if (predicted.target().get().contains(predicted.predicted())) {

@@ -65,6 +65,21 @@ public final class ReadingFormat {
         return format(reading).signed().text(shown(reading, difference), dimension(reading));
     }
 
+    /** "+1.4": a difference of two values without its unit, for a table that names the unit. */
+    public String changeNumber(ReadingId reading, double difference) {
+        return format(reading).signed().number(shown(reading, difference), dimension(reading));
+    }
+
+    /** "62.0 ± 1.0", for a table that names the unit. */
+    public String bandNumber(ReadingId reading, double value, double halfWidth) {
+        return number(reading, value) + " ± " + number(reading, halfWidth);
+    }
+
+    /** "LF rail height, mm": the name a line of a table begins with. */
+    public String nameWithUnit(ReadingId reading) {
+        return reading.words() + ", " + unit(reading);
+    }
+
     /** "62.0 ± 1.0 mm". */
     public String band(ReadingId reading, double value, double halfWidth) {
         return number(reading, value) + " ± " + format(reading).text(shown(reading, halfWidth), dimension(reading));

@@ -19,7 +19,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -44,6 +43,7 @@ import quoin.quantities.QuantityFormatException;
     "grid.practiceTip=Fills the fields with what the practice car reads now (Alt+P)",
     "# {0} - reading", "# {1} - unit", "grid.fieldName={0} in {1}",
     "grid.hint=Enter: next field, from the last one records. A whole line such as 107,9 93,2 122,8 146,2 fills the fields in this order.",
+    "grid.shortHint=Enter: next field, from the last one records.",
     "grid.blank=Nothing is typed yet.",
     "# {0} - reading", "# {1} - problem", "grid.problem={0}: {1}.",
     "# {0} - typed", "# {1} - fields", "grid.tooMany=The line holds {0} figures and there are {1} fields left from here; nothing was changed.",
@@ -51,7 +51,7 @@ import quoin.quantities.QuantityFormatException;
     "grid.filled=The practice car has been read. Enter in the last field records it."})
 public final class ReadingGrid extends JPanel {
 
-    private static final int FIELD_COLUMNS = 7;
+    private static final int FIELD_COLUMNS = 5;
     private static final String OUTLINE = "JComponent.outline";
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss");
 
@@ -63,9 +63,11 @@ public final class ReadingGrid extends JPanel {
     private final Function<Car, List<ReadingId>> which;
     private final List<Row> rows = new ArrayList<>();
     private final JPanel fields = new JPanel(new GridBagLayout());
-    private final WrapText message = new WrapText(Bundle.grid_hint());
+    private final WrapText why = new WrapText("");
+    private final WrapText message;
     private final JButton practice = Looks.button(Bundle.grid_practice(), this::readPracticeCar);
     private final boolean compact;
+    private final String hint;
     private Map<ReadingId, String> filled = Map.of();
     private DaySnapshot shown;
 
@@ -88,6 +90,8 @@ public final class ReadingGrid extends JPanel {
         this.stageId = stageId;
         this.which = which;
         this.compact = compact;
+        this.hint = compact ? Bundle.grid_shortHint() : Bundle.grid_hint();
+        this.message = new WrapText(hint);
         setOpaque(false);
         fields.setOpaque(false);
         JButton record = Looks.button(Bundle.grid_record(), this::record);
@@ -98,7 +102,7 @@ public final class ReadingGrid extends JPanel {
         buttons.add(record);
         buttons.add(practice);
         add(fields, BorderLayout.NORTH);
-        add(message, BorderLayout.CENTER);
+        add(Looks.column(why, message), BorderLayout.CENTER);
         add(buttons, BorderLayout.SOUTH);
         Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.CTRL_DOWN_MASK), "record", this::record);
         Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_R, InputEvent.ALT_DOWN_MASK), "recordHere", this::record);
@@ -117,9 +121,11 @@ public final class ReadingGrid extends JPanel {
             OptionalDouble last = day.last(row.reading());
             row.last().setText(last.isPresent() ? format.number(row.reading(), last.getAsDouble()) : "–");
             Optional<Target> target = day.day().targets().of(row.reading());
-            row.target().setText(target.map(t -> format.band(row.reading(), t.value(), t.tolerance())).orElse("–"));
+            row.target().setText(target.map(t -> format.bandNumber(row.reading(), t.value(), t.tolerance())).orElse("–"));
             row.verdict().show(VerdictWords.of(day.reading(stageId, row.reading()), format));
         }
+        why.setText(VerdictWords.why(readings.stream().map(r -> day.reading(stageId, r)).flatMap(Optional::stream).toList()));
+        why.setVisible(!why.getText().isEmpty());
         practice.setVisible(current.isRehearsal());
     }
 
@@ -139,8 +145,8 @@ public final class ReadingGrid extends JPanel {
     }
 
     private void addRow(ReadingId reading, ReadingFormat format, String text) {
-        JTextField field = new JTextField(text, FIELD_COLUMNS);
-        field.setFont(Looks.font(Looks.FIELD, Font.BOLD));
+        JTextField field = Looks.field(FIELD_COLUMNS, Looks.FIELD, Font.BOLD);
+        field.setText(text);
         field.setHorizontalAlignment(SwingConstants.RIGHT);
         field.getAccessibleContext().setAccessibleName(Bundle.grid_fieldName(reading.words(), format.unit(reading)));
         field.setName("reading." + reading);
@@ -224,7 +230,7 @@ public final class ReadingGrid extends JPanel {
             row.field().putClientProperty(OUTLINE, understood.problems().containsKey(row.reading()) ? "error" : null);
         }
         say(understood.problems().entrySet().stream().findFirst()
-                .map(p -> Bundle.grid_problem(p.getKey().words(), p.getValue())).orElse(Bundle.grid_hint()));
+                .map(p -> Bundle.grid_problem(p.getKey().words(), p.getValue())).orElse(hint));
         return understood;
     }
 
@@ -281,7 +287,7 @@ public final class ReadingGrid extends JPanel {
         public void focusGained(FocusEvent e) {
             JTextField field = (JTextField) e.getComponent();
             field.selectAll();
-            ((JComponent) field.getParent()).scrollRectToVisible(field.getBounds());
+            Looks.reveal(field);
         }
     }
 }

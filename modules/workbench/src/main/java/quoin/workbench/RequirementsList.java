@@ -50,6 +50,7 @@ public final class RequirementsList extends JPanel {
     private final JList<RequirementState> list = new JList<>(model);
     private final WrapText caution = new WrapText(Bundle.req_hint());
     private final JTextField value = new JTextField(VALUE_COLUMNS);
+    private Runnable allHold = () -> { };
     private final JPanel valueLine = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.4), 0));
 
     public RequirementsList(CurrentDay current, String stageId) {
@@ -89,6 +90,11 @@ public final class RequirementsList extends JPanel {
         showCaution();
     }
 
+    /** What follows when the last open condition has been recorded. */
+    public void onAllHold(Runnable next) {
+        allHold = next;
+    }
+
     private int firstOpen(int from) {
         for (int i = 0; i < model.size(); i++) {
             int index = (from + i) % model.size();
@@ -104,9 +110,17 @@ public final class RequirementsList extends JPanel {
         if (!model.isEmpty()) {
             list.setSelectedIndex(firstOpen(0));
         }
-        list.requestFocusInWindow();
+        focusSelected();
+    }
+
+    /** The keyboard goes to the list, or to the value where the selected condition wants one. */
+    private void focusSelected() {
         if (valueLine.isVisible()) {
             value.requestFocusInWindow();
+            Looks.reveal(value);
+        } else {
+            list.requestFocusInWindow();
+            Looks.reveal(list);
         }
     }
 
@@ -138,7 +152,6 @@ public final class RequirementsList extends JPanel {
         selected().filter(s -> !typed.isEmpty()).ifPresent(s -> {
             if (recordAndGoOn(s.requirement(), typed.replace(',', '.'))) {
                 value.setText("");
-                list.requestFocusInWindow();
             }
         });
     }
@@ -148,6 +161,13 @@ public final class RequirementsList extends JPanel {
         boolean done = current.record(stageId, h -> new Entry.Condition(h, requirement.key(), recorded, ""));
         if (done && !model.isEmpty()) {
             list.setSelectedIndex(firstOpen(at));
+            boolean open = selected().filter(s -> !s.holds()).isPresent();
+            if (open) {
+                focusSelected();
+            } else {
+                list.requestFocusInWindow();
+                allHold.run();
+            }
         }
         return done;
     }

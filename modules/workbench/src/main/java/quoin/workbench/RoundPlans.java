@@ -3,6 +3,7 @@ package quoin.workbench;
 import java.awt.EventQueue;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -16,7 +17,7 @@ import quoin.workflow.spi.Stage;
 /** Makes plans beside the event thread, one per stage and revision, and keeps the last. */
 final class RoundPlans {
 
-    private record Made(long revision, Optional<RoundPlan> plan, Optional<LastRound> last) {
+    private record Made(long revision, List<RoundPlan> plans, Optional<LastRound> last) {
     }
 
     private final RequestProcessor worker = new RequestProcessor("quoin plans", 1, true);
@@ -24,6 +25,8 @@ final class RoundPlans {
     private final Runnable made;
     private final Map<String, Made> last = new HashMap<>();
     private final Map<String, Long> wanted = new HashMap<>();
+    /** Revision of the newest day asked about; plans for older ones are given up. */
+    private volatile long newest;
 
     /**
      * @param made told on the event thread when a plan is there
@@ -33,17 +36,18 @@ final class RoundPlans {
         this.made = made;
     }
 
-    /** The plan at the day's revision; where it is not there yet it is asked for. Called on the event thread. */
-    Optional<RoundPlan> of(Day day, Stage stage) {
+    /** The plans at the day's revision; where they are not there yet they are asked for. Called on the event thread. */
+    List<RoundPlan> of(Day day, Stage stage) {
         Made known = last.get(stage.id());
         if (known != null && known.revision() == day.revision()) {
-            return known.plan();
+            return known.plans();
         }
         if (planner != PlanSource.NONE && !isBusy(day, stage.id())) {
             wanted.put(stage.id(), day.revision());
+            newest = day.revision();
             worker.post(() -> make(day, stage));
         }
-        return Optional.empty();
+        return List.of();
     }
 
     /** The last round as it was known at the newest plan. */
@@ -51,12 +55,12 @@ final class RoundPlans {
         return last.values().stream().max(Comparator.comparingLong(Made::revision)).flatMap(Made::last);
     }
 
-    private static <T> Optional<T> guarded(Supplier<Optional<T>> work) {
+    private static <T> T guarded(Supplier<T> work, T otherwise) {
         try {
             return work.get();
         } catch (RuntimeException e) {
             Logger.getLogger(RoundPlans.class.getName()).log(Level.WARNING, "no plan could be made", e);
-            return Optional.empty();
+            return otherwise;
         }
     }
 
@@ -67,10 +71,15 @@ final class RoundPlans {
     void forget() {
         last.clear();
         wanted.clear();
+        newest = 0;
     }
 
     private void make(Day day, Stage stage) {
-        Made result = new Made(day.revision(), guarded(() -> planner.plan(day, stage)), guarded(() -> LastRound.of(day, planner::forecast)));
+        if (newest != day.revision()) {
+            return;
+        }
+        Made result = new Made(day.revision(), guarded(() -> planner.plans(day, stage, () -> newest != day.revision()), List.of()),
+                guarded(() -> LastRound.of(day, planner::forecast), Optional.empty()));
         EventQueue.invokeLater(() -> {
             if (isBusy(day, stage.id())) {
                 last.put(stage.id(), result);

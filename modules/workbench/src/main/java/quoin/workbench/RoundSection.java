@@ -32,6 +32,7 @@ public final class RoundSection {
     private final CurrentDay current;
     private final String stageId;
     private final PlanTable plan = new PlanTable();
+    private final PlanChoice choice;
     private final TurnsForm turns;
     private final JPanel planPart = new JPanel(new BorderLayout());
     private final JPanel lastPart = new JPanel(new BorderLayout());
@@ -43,6 +44,13 @@ public final class RoundSection {
         this.current = current;
         this.stageId = stageId;
         this.turns = new TurnsForm(current, stageId, which);
+        this.choice = new PlanChoice(() -> current.snapshot().ifPresent(this::show));
+    }
+
+    /** What follows when turns have been recorded. */
+    public RoundSection onTurned(Runnable next) {
+        turns.onRecorded(next);
+        return this;
     }
 
     public JComponent planPart() {
@@ -62,16 +70,19 @@ public final class RoundSection {
     }
 
     public void show(DaySnapshot day) {
-        Optional<RoundPlan> made = readAsItStands(day) ? current.plan(stageId) : Optional.empty();
+        List<RoundPlan> asked = current.plans(stageId);
+        List<RoundPlan> made = readAsItStands(day) ? asked : List.of();
         planPart.removeAll();
-        if (made.isPresent()) {
-            plan.show(made, day);
+        choice.show(made);
+        if (!made.isEmpty()) {
+            plan.show(choice.chosen(), day);
+            planPart.add(choice, BorderLayout.NORTH);
             planPart.add(plan, BorderLayout.CENTER);
         } else {
             String words = readAsItStands(day) && current.isPlanning(stageId) ? Bundle.section_planning() : Bundle.section_readFirst();
             planPart.add(new WrapText(words), BorderLayout.CENTER);
         }
-        turns.show(day, made);
+        turns.show(day, made.isEmpty() ? Optional.empty() : Optional.of(choice.chosen()));
         showLast(day);
         planPart.revalidate();
         planPart.repaint();
@@ -110,8 +121,8 @@ public final class RoundSection {
         for (Map.Entry<ReadingId, Predicted> line : round.predicted().entrySet()) {
             ReadingId id = line.getKey();
             Double read = round.measured().get(id);
-            addRow(table, row++, new String[] {id.words(), format.number(id, line.getValue().now()),
-                format.number(id, line.getValue().predicted()), read == null ? "–" : format.text(id, read), round.word(id, format)}, Font.PLAIN);
+            addRow(table, row++, new String[] {format.nameWithUnit(id), format.number(id, line.getValue().now()),
+                format.number(id, line.getValue().predicted()), read == null ? "–" : format.number(id, read), round.word(id, format)}, Font.PLAIN);
         }
         return table;
     }

@@ -1,6 +1,7 @@
 package quoin.workbench;
 
 import java.awt.FlowLayout;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
@@ -17,13 +18,36 @@ import quoin.logbook.Entry;
 public final class SettleBar extends JPanel {
 
     private final JLabel state = new JLabel();
+    private final JButton button = Looks.button(Bundle.settle_button(), this::settle);
+    private final CurrentDay current;
+    private final String stageId;
+    private Runnable settled = () -> { };
 
     public SettleBar(CurrentDay current, String stageId) {
         super(new FlowLayout(FlowLayout.LEADING, Looks.em(0.5), 0));
+        this.current = current;
+        this.stageId = stageId;
         setOpaque(false);
-        add(Looks.button(Bundle.settle_button(), () -> current.record(stageId,
-                h -> new Entry.Condition(h, Conditions.SETTLED, Conditions.YES, ""))));
+        button.setName("settle." + stageId);
+        add(button);
         add(state);
+    }
+
+    /** What follows when it has been recorded: the caret goes to the figures. */
+    public void onSettled(Runnable next) {
+        settled = next;
+    }
+
+    /** Puts the keyboard on the button, where Enter records it. */
+    public void toButton() {
+        button.requestFocusInWindow();
+        Looks.reveal(button);
+    }
+
+    private void settle() {
+        if (current.record(stageId, h -> new Entry.Condition(h, Conditions.SETTLED, Conditions.YES, ""))) {
+            settled.run();
+        }
     }
 
     public void show(DaySnapshot day) {

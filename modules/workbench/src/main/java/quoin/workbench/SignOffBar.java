@@ -3,6 +3,7 @@ package quoin.workbench;
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
 import java.awt.Font;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -26,8 +27,11 @@ import quoin.workflow.StageStatus;
     "sign.signed=Signed off, and what was signed still holds.",
     "# {0} - reasons", "sign.because=Not yet: {0}",
     "# {0} - reasons", "sign.check=Check again: {0}",
-    "sign.separator=; "})
+    "sign.separator=; ",
+    "# {0} - first reasons", "# {1} - number", "sign.andMore={0}; and {1} more"})
 public final class SignOffBar extends JPanel {
+
+    private static final int MOST_REASONS = 3;
 
     private final CurrentDay current;
     private final String stageId;
@@ -63,7 +67,10 @@ public final class SignOffBar extends JPanel {
 
     /** One line: why the stage stands where it does. */
     static String words(StageStatus stage) {
-        String because = String.join(Bundle.sign_separator(), stage.reasons());
+        List<String> first = stage.reasons().stream().limit(MOST_REASONS).toList();
+        String joined = String.join(Bundle.sign_separator(), first);
+        int more = stage.reasons().size() - first.size();
+        String because = more == 0 ? joined : Bundle.sign_andMore(joined, more);
         return switch (stage.state()) {
             case READY -> Bundle.sign_ready();
             case SIGNED -> because.isEmpty() ? Bundle.sign_signed() : because;

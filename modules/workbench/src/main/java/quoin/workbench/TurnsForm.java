@@ -44,8 +44,8 @@ import quoin.workflow.RoundPlan;
     "# {0} - adjuster", "turns.lengthName={0}, thread length in mm"})
 public final class TurnsForm extends JPanel {
 
-    private static final int TURN_COLUMNS = 18;
-    private static final int LENGTH_COLUMNS = 6;
+    private static final int TURN_COLUMNS = 15;
+    private static final int LENGTH_COLUMNS = 4;
     private static final String OUTLINE = "JComponent.outline";
 
     private record Row(AdjusterId adjuster, JTextField turns, JTextField length, JLabel today) {
@@ -59,6 +59,7 @@ public final class TurnsForm extends JPanel {
     private final List<Row> rows = new ArrayList<>();
     private Map<AdjusterId, String> prefilled = Map.of();
     private DaySnapshot shown;
+    private Runnable recorded = () -> { };
 
     /**
      * @param which the adjusters that may be turned, in walking order
@@ -101,6 +102,7 @@ public final class TurnsForm extends JPanel {
             String before = prefilled.getOrDefault(row.adjuster(), "");
             if (row.turns().getText().equals(before)) {
                 row.turns().setText(planned.getOrDefault(row.adjuster(), ""));
+                row.turns().setCaretPosition(0);
             }
         }
         prefilled = planned;
@@ -126,12 +128,10 @@ public final class TurnsForm extends JPanel {
     }
 
     private void addRow(AdjusterId adjuster) {
-        JTextField turns = new JTextField("", TURN_COLUMNS);
-        turns.setFont(Looks.font(1.2, Font.BOLD));
+        JTextField turns = Looks.field(TURN_COLUMNS, 1.1, Font.BOLD);
         turns.getAccessibleContext().setAccessibleName(Bundle.turns_fieldName(adjuster.words()));
         turns.setName("turns." + adjuster);
-        JTextField length = new JTextField("", LENGTH_COLUMNS);
-        length.setFont(Looks.font(1.2, Font.PLAIN));
+        JTextField length = Looks.field(LENGTH_COLUMNS, 1.1, Font.PLAIN);
         length.getAccessibleContext().setAccessibleName(Bundle.turns_lengthName(adjuster.words()));
         JLabel name = Looks.label(adjuster.words(), 1.1, Font.BOLD);
         name.setLabelFor(turns);
@@ -145,6 +145,11 @@ public final class TurnsForm extends JPanel {
         }
     }
 
+    /** What follows when turns have been recorded. */
+    void onRecorded(Runnable next) {
+        recorded = next;
+    }
+
     /** Puts the caret into the first field. */
     public void toFirst() {
         focus(0);
@@ -155,7 +160,7 @@ public final class TurnsForm extends JPanel {
             JTextField field = rows.get(index).turns();
             field.requestFocusInWindow();
             field.selectAll();
-            fields.scrollRectToVisible(field.getBounds());
+            Looks.reveal(field);
         }
     }
 
@@ -214,6 +219,7 @@ public final class TurnsForm extends JPanel {
             }
             prefilled = Map.of();
             message.setText(Bundle.turns_recorded());
+            recorded.run();
         }
     }
 }

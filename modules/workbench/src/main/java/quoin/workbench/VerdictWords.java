@@ -1,5 +1,7 @@
 package quoin.workbench;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.openide.util.NbBundle.Messages;
@@ -17,31 +19,55 @@ import quoin.workflow.StageState;
  */
 @Messages({
     "verdict.missing=not read yet",
-    "verdict.noTarget=no target",
     "verdict.inside=inside",
-    "# {0} - difference", "verdict.high=outside, {0} too high",
-    "# {0} - difference", "verdict.low=outside, {0} too low",
+    "# {0} - difference", "verdict.high={0} too high",
+    "# {0} - difference", "verdict.low={0} too low",
     "verdict.close=too close to call",
-    "# {0} - verdict", "# {1} - reasons", "verdict.stale=stale ({0} then): {1}",
-    "# {0} - verdict", "# {1} - reasons", "verdict.doubtful={0}, doubtful: {1}",
-    "# {0} - verdict", "# {1} - reasons", "verdict.outOfOrder={0}, out of order: {1}",
+    "verdict.stale=stale",
+    "verdict.doubtful=doubtful",
+    "# {0} - verdict", "verdict.alsoDoubtful={0}, doubtful",
+    "verdict.outOfOrder=does not count",
+    "# {0} - reasons", "why.stale=Stale: {0}.",
+    "# {0} - reasons", "why.doubtful=Doubtful: {0}.",
+    "# {0} - first reasons", "# {1} - number", "why.andMore={0}; and {1} more",
+    "# {0} - reasons", "why.outOfOrder=Does not count for the sign-off: {0}.",
     "stage.waiting=waiting", "stage.open=open", "stage.ready=ready to sign off", "stage.signed=signed off",
     "stage.checkAgain=check again"})
 public record VerdictWords(Mark mark, String word) {
 
-    /** What to show for a reading in a stage. */
+    private static final int MOST_REASONS = 3;
+
+    /** What to show for a reading in a stage, in a word or two; {@link #why} gives the reasons. */
     public static VerdictWords of(ReadingState state, ReadingFormat format) {
         if (state.value().isEmpty() || state.freshness() == Freshness.MISSING) {
             return new VerdictWords(Mark.NONE, Bundle.verdict_missing());
         }
         VerdictWords verdict = verdict(state, format);
-        String reasons = String.join("; ", state.reasons());
         return switch (state.freshness()) {
-            case STALE -> new VerdictWords(Mark.AGAIN, Bundle.verdict_stale(verdict.word(), reasons));
-            case DOUBTFUL -> new VerdictWords(Mark.AGAIN, Bundle.verdict_doubtful(verdict.word(), reasons));
-            case OUT_OF_ORDER -> new VerdictWords(verdict.mark(), Bundle.verdict_outOfOrder(verdict.word(), reasons));
+            case STALE -> new VerdictWords(Mark.AGAIN, Bundle.verdict_stale());
+            case DOUBTFUL -> new VerdictWords(Mark.AGAIN,
+                    verdict.word().isEmpty() ? Bundle.verdict_doubtful() : Bundle.verdict_alsoDoubtful(verdict.word()));
+            case OUT_OF_ORDER -> new VerdictWords(Mark.AGAIN, Bundle.verdict_outOfOrder());
             default -> verdict;
         };
+    }
+
+    /** Why some of the readings do not hold as they stand, each reason once; empty where all do. */
+    public static String why(Collection<ReadingState> states) {
+        List<String> lines = new ArrayList<>();
+        reasons(states, Freshness.STALE).map(Bundle::why_stale).ifPresent(lines::add);
+        reasons(states, Freshness.DOUBTFUL).map(Bundle::why_doubtful).ifPresent(lines::add);
+        reasons(states, Freshness.OUT_OF_ORDER).map(Bundle::why_outOfOrder).ifPresent(lines::add);
+        return String.join("\n", lines);
+    }
+
+    private static Optional<String> reasons(Collection<ReadingState> states, Freshness freshness) {
+        List<String> reasons = states.stream().filter(s -> s.freshness() == freshness).flatMap(s -> s.reasons().stream()).distinct().toList();
+        if (reasons.isEmpty()) {
+            return Optional.empty();
+        }
+        String first = String.join("; ", reasons.subList(0, Math.min(MOST_REASONS, reasons.size())));
+        return Optional.of(reasons.size() > MOST_REASONS ? Bundle.why_andMore(first, reasons.size() - MOST_REASONS) : first);
     }
 
     /** What to show for the first of some states, or "not read yet". */
@@ -53,7 +79,7 @@ public record VerdictWords(Mark mark, String word) {
         Optional<Target> target = state.target();
         Optional<Verdict> verdict = state.verdict();
         if (target.isEmpty() || verdict.isEmpty()) {
-            return new VerdictWords(Mark.NONE, Bundle.verdict_noTarget());
+            return new VerdictWords(Mark.NONE, "");
         }
         double off = state.value().getAsDouble() - target.get().value();
         return switch (verdict.get().answer()) {
@@ -75,10 +101,5 @@ public record VerdictWords(Mark mark, String word) {
             case SIGNED -> new VerdictWords(Mark.SIGNED, Bundle.stage_signed());
             case CHECK_AGAIN -> new VerdictWords(Mark.AGAIN, Bundle.stage_checkAgain());
         };
-    }
-
-    /** The reasons of several states, each once. */
-    public static List<String> reasons(List<ReadingState> states) {
-        return states.stream().flatMap(s -> s.reasons().stream()).distinct().toList();
     }
 }

@@ -1,8 +1,10 @@
 package quoin.workbench;
 
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.Insets;
+import java.awt.Rectangle;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
 
@@ -56,8 +58,15 @@ public final class WrapText extends JTextArea {
         boolean widthChanged = width != getWidth();
         super.setBounds(x, y, width, height);
         if (widthChanged) {
-            revalidate();
+            // The containers are being laid out now and will count as valid afterwards; only then can they be asked again.
+            EventQueue.invokeLater(this::revalidate);
         }
+    }
+
+    /** A changed text moves the caret, and the caret would pull the window to it. */
+    @Override
+    public void scrollRectToVisible(Rectangle where) {
+        // stays where it is
     }
 
     @Override

@@ -44,6 +44,7 @@ final class LogPanel extends JPanel {
 
     private static final long serialVersionUID = 1L;
     private static final int NOTE_COLUMNS = 30;
+    private static final int NUMBER_WIDTH = 3;
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss").withZone(ZoneId.systemDefault());
 
     private final transient CurrentDay current;
@@ -141,7 +142,13 @@ final class LogPanel extends JPanel {
     }
 
     private String text(LogLine line) {
-        return Bundle.log_line(line.entry().number(), TIME.format(line.entry().header().time()), words.of(line.entry()));
+        return Bundle.log_line(column(line.entry().number()), TIME.format(line.entry().header().time()), words.of(line.entry()));
+    }
+
+    /** Right-aligned by figure spaces, which are as wide as a figure. */
+    private static String column(long number) {
+        String figures = Long.toString(number);
+        return "\u2007".repeat(Math.max(0, NUMBER_WIDTH - figures.length())) + figures;
     }
 
     private final class Line extends DefaultListCellRenderer {

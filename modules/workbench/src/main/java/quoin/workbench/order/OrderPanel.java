@@ -3,10 +3,13 @@ package quoin.workbench.order;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Font;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -18,6 +21,8 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.UIManager;
 import org.openide.util.NbBundle.Messages;
+import org.openide.windows.WindowManager;
+import quoin.logbook.Journal;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
@@ -33,7 +38,7 @@ import quoin.workflow.StageStatus;
     "order.stages=Order of work",
     "# {0} - number", "# {1} - title", "order.title={0}  {1}",
     "# {0} - title", "# {1} - state", "# {2} - reasons", "order.spoken={0}, {1}. {2}",
-    "order.more=…"})
+    "# {0} - number", "order.more=and {0} more"})
 final class OrderPanel extends JPanel {
 
     private static final long serialVersionUID = 1L;
@@ -43,6 +48,7 @@ final class OrderPanel extends JPanel {
     private final NextStepCard card;
     private final DefaultListModel<StageStatus> model = new DefaultListModel<>();
     private final JList<StageStatus> list = new JList<>(model);
+    private transient Optional<Journal> shownFile = Optional.empty();
 
     OrderPanel(CurrentDay current) {
         super(new BorderLayout(0, Looks.em(0.6)));
@@ -59,10 +65,22 @@ final class OrderPanel extends JPanel {
                 toStage();
             }
         });
+        list.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                measureLinesAgain();
+            }
+        });
         JScrollPane scroll = new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(null);
         add(card, BorderLayout.NORTH);
         add(scroll, BorderLayout.CENTER);
+    }
+
+    /** A list keeps the heights of its lines; they depend on its width, as their words wrap. */
+    private void measureLinesAgain() {
+        list.setFixedCellHeight(1);
+        list.setFixedCellHeight(-1);
     }
 
     private void toStage() {
@@ -81,6 +99,12 @@ final class OrderPanel extends JPanel {
         int selected = list.getSelectedIndex();
         model.clear();
         current.snapshot().ifPresentOrElse(this::show, card::showNothing);
+        Optional<Journal> file = current.journal();
+        if (!file.equals(shownFile)) {
+            shownFile = file;
+            current.snapshot().ifPresent(s -> WindowManager.getDefault()
+                    .invokeWhenUIReady(() -> StageWindow.bringToFront(s.status().next())));
+        }
         if (selected >= 0 && selected < model.size()) {
             list.setSelectedIndex(selected);
         }
@@ -101,8 +125,11 @@ final class OrderPanel extends JPanel {
         if (stage.state() == StageState.SIGNED || all.isEmpty()) {
             return "";
         }
+        if (stage.state() == StageState.WAITING) {
+            return all.get(0);
+        }
         List<String> first = all.subList(0, Math.min(MOST_REASONS, all.size()));
-        return String.join("\n", first) + (all.size() > MOST_REASONS ? "\n" + Bundle.order_more() : "");
+        return String.join("\n", first) + (all.size() > MOST_REASONS ? "\n" + Bundle.order_more(all.size() - MOST_REASONS) : "");
     }
 
     private final class StageLine implements ListCellRenderer<StageStatus> {
@@ -119,16 +146,20 @@ final class OrderPanel extends JPanel {
             state.setHorizontalTextPosition(SwingConstants.TRAILING);
             line.add(head, BorderLayout.NORTH);
             line.add(Looks.column(state, reasons), BorderLayout.CENTER);
-            ((JPanel) line.getComponent(1)).setOpaque(false);
+            words().setOpaque(false);
+        }
+
+        private JPanel words() {
+            return (JPanel) line.getComponent(1);
         }
 
         @Override
         public Component getListCellRendererComponent(JList<? extends StageStatus> in, StageStatus stage, int index, boolean selected,
                 boolean focused) {
-            VerdictWords words = VerdictWords.of(stage.state());
+            VerdictWords verdict = VerdictWords.of(stage.state());
             title.setText(Bundle.order_title(index + 1, stage.stage().title()));
-            state.setIcon(words.mark().icon());
-            state.setText(words.word());
+            state.setIcon(verdict.mark().icon());
+            state.setText(verdict.word());
             String why = reasons(stage);
             reasons.setText(why);
             reasons.setVisible(!why.isEmpty());
@@ -139,7 +170,9 @@ final class OrderPanel extends JPanel {
             }
             int width = Math.max(Looks.em(10), in.getWidth() - Looks.em(1.6));
             reasons.setSize(width, Short.MAX_VALUE);
-            line.getAccessibleContext().setAccessibleName(Bundle.order_spoken(stage.stage().title(), words.word(), why));
+            // Measured without ever being laid out: what the layouts remember of the line before has to go.
+            words().invalidate();
+            line.getAccessibleContext().setAccessibleName(Bundle.order_spoken(stage.stage().title(), verdict.word(), why));
             return line;
         }
     }

@@ -1,0 +1,37 @@
+package quoin.workbench;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.FlowLayout;
+
+/** Children one after the other in lines, as many lines as the width asks for. */
+final class WrapLayout extends FlowLayout {
+
+    private static final long serialVersionUID = 1L;
+
+    WrapLayout() {
+        super(FlowLayout.LEADING, Looks.em(0.5), Looks.em(0.1));
+    }
+
+    @Override
+    public Dimension preferredLayoutSize(Container parent) {
+        int width = parent.getParent() == null || parent.getParent().getWidth() == 0 ? Integer.MAX_VALUE : parent.getParent().getWidth();
+        int line = getHgap();
+        int widest = 0;
+        int lineHeight = 0;
+        int height = getVgap();
+        for (Component child : parent.getComponents()) {
+            Dimension size = child.getPreferredSize();
+            if (line > getHgap() && line + size.width + getHgap() > width) {
+                height += lineHeight + getVgap();
+                line = getHgap();
+                lineHeight = 0;
+            }
+            line += size.width + getHgap();
+            widest = Math.max(widest, line);
+            lineHeight = Math.max(lineHeight, size.height);
+        }
+        return new Dimension(widest, height + lineHeight + getVgap());
+    }
+}
