@@ -6,7 +6,6 @@ import java.awt.GridBagLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import javax.swing.Box;
 import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.ReadingId;
@@ -68,11 +67,9 @@ public final class FigureTable extends JPanel {
             table.add(Looks.label(line.target(), 1.1, Font.PLAIN), Looks.cell(2, row, 0));
             VerdictLabel verdict = new VerdictLabel();
             verdict.show(line.verdict());
-            verdict.setVisible(!line.verdict().word().isEmpty());
-            table.add(verdict, Looks.cell(3, row, 0));
+            table.add(verdict, Looks.cell(3, row, 1));
             row++;
         }
-        table.add(Box.createHorizontalGlue(), Looks.cell(4, row, 1));
         add(table, BorderLayout.NORTH);
         revalidate();
         repaint();

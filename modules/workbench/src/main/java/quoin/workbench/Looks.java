@@ -9,8 +9,9 @@ import java.awt.Font;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
-import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
@@ -18,6 +19,7 @@ import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.JViewport;
@@ -158,6 +160,17 @@ public final class Looks {
         return field;
     }
 
+    /** A list keeps the heights of its lines; where their words wrap, they depend on its width. */
+    public static void measureLinesWithWidth(JList<?> list) {
+        list.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                list.setFixedCellHeight(1);
+                list.setFixedCellHeight(-1);
+            }
+        });
+    }
+
     /** Scrolls the part of the window a field stands in into sight, or at least the field where the part is too high for that. */
     public static void reveal(JComponent field) {
         EventQueue.invokeLater(() -> {
@@ -168,7 +181,8 @@ public final class Looks {
                     shown = part;
                 }
             }
-            shown.scrollRectToVisible(new Rectangle(shown.getWidth(), shown.getHeight()));
+            // Asked of the parent: a text field would only scroll its own text.
+            ((JComponent) shown.getParent()).scrollRectToVisible(shown.getBounds());
         });
     }
 

@@ -23,7 +23,7 @@ import quoin.workflow.spi.Requirement;
 @Messages({
     "next.done=Do&ne",
     "next.read=To the fields (&N)",
-    "next.turn=To the plan (&N)",
+    "next.turn=To the turns (&N)",
     "next.sign=Sig&n off",
     "next.close=Close the day (&N)",
     "next.nothing=&Nothing left to do"})

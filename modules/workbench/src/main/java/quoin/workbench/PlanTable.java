@@ -128,7 +128,7 @@ public final class PlanTable extends JPanel {
             }
             JLabel then = Looks.label("", 1.1, Font.PLAIN);
             VerdictWords words = then(entry.getKey(), entry.getValue(), format);
-            then.setIcon(words.mark().icon());
+            then.setIcon(words.word().isEmpty() ? null : words.mark().icon());
             then.setText(words.word());
             table.add(then, Looks.cell(texts.length, row, 1));
             row++;
@@ -154,6 +154,6 @@ public final class PlanTable extends JPanel {
             return new VerdictWords(Mark.INSIDE, Bundle.verdict_inside());
         }
         String by = format.text(reading, Math.abs(off));
-        return off > 0 ? new VerdictWords(Mark.ABOVE, Bundle.verdict_high(by)) : new VerdictWords(Mark.BELOW, Bundle.verdict_low(by));
+        return VerdictWords.outside(reading, off, by);
     }
 }

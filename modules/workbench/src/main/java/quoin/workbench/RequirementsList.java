@@ -8,14 +8,15 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
+import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
 import org.openide.util.NbBundle.Messages;
 import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
@@ -64,6 +65,7 @@ public final class RequirementsList extends JPanel {
         list.setName("requirements." + stageId);
         list.addListSelectionListener(e -> showCaution());
         list.setBackground(Looks.ground());
+        Looks.measureLinesWithWidth(list);
         for (int key : new int[] {KeyEvent.VK_ENTER, KeyEvent.VK_SPACE}) {
             list.getInputMap().put(KeyStroke.getKeyStroke(key, 0), "tick");
         }
@@ -185,19 +187,32 @@ public final class RequirementsList extends JPanel {
         return OPPOSITE.getOrDefault(requirement.value(), Conditions.NO);
     }
 
-    private static final class Line extends DefaultListCellRenderer {
+    /** The box and the words, which wrap where the list is narrow. */
+    private static final class Line implements ListCellRenderer<RequirementState> {
+        private final JLabel box = new JLabel();
+        private final WrapText words = new WrapText("");
+        private final JPanel line = new JPanel(new BorderLayout(Looks.em(0.5), 0));
+
+        Line() {
+            line.setBorder(Looks.padding(0.2, 0.3));
+            box.setVerticalAlignment(SwingConstants.TOP);
+            line.add(box, BorderLayout.LINE_START);
+            line.add(words, BorderLayout.CENTER);
+        }
+
         @Override
-        public Component getListCellRendererComponent(JList<?> in, Object item, int index, boolean isSelected, boolean focused) {
-            super.getListCellRendererComponent(in, item, index, isSelected, focused);
-            RequirementState state = (RequirementState) item;
-            String words = state.requirement().words();
-            setText(words);
-            setIcon(state.holds() ? Mark.SIGNED.icon() : Mark.READY.icon());
-            setIconTextGap(Looks.em(0.5));
-            setFont(Looks.font(1.1, state.holds() ? Font.PLAIN : Font.BOLD));
-            setBorder(Looks.padding(0.2, 0.3));
-            getAccessibleContext().setAccessibleName(state.holds() ? Bundle.req_done(words) : Bundle.req_open(words));
-            return this;
+        public Component getListCellRendererComponent(JList<? extends RequirementState> in, RequirementState state, int index,
+                boolean selected, boolean focused) {
+            String said = state.requirement().words();
+            words.setText(said);
+            words.setFont(Looks.font(1.1, state.holds() ? Font.PLAIN : Font.BOLD));
+            words.setForeground(selected ? in.getSelectionForeground() : in.getForeground());
+            box.setForeground(words.getForeground());
+            box.setIcon(state.holds() ? Mark.SIGNED.icon() : Mark.READY.icon());
+            line.setBackground(selected ? in.getSelectionBackground() : in.getBackground());
+            words.setSize(Math.max(Looks.em(10), in.getWidth() - Looks.em(0.6) - Looks.em(0.5) - box.getPreferredSize().width), Short.MAX_VALUE);
+            line.getAccessibleContext().setAccessibleName(state.holds() ? Bundle.req_done(said) : Bundle.req_open(said));
+            return line;
         }
     }
 }

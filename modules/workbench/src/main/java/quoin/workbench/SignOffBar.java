@@ -8,6 +8,10 @@ import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.event.AncestorEvent;
+import javax.swing.event.AncestorListener;
+import org.openide.DialogDescriptor;
 import org.openide.DialogDisplayer;
 import org.openide.NotifyDescriptor;
 import org.openide.util.NbBundle.Messages;
@@ -32,6 +36,7 @@ import quoin.workflow.StageStatus;
 public final class SignOffBar extends JPanel {
 
     private static final int MOST_REASONS = 3;
+    private static final int REASON_COLUMNS = 40;
 
     private final CurrentDay current;
     private final String stageId;
@@ -90,9 +95,31 @@ public final class SignOffBar extends JPanel {
 
     /** Asks for a written reason; empty where none was given. */
     public static Optional<String> askReason(String question, String title) {
-        NotifyDescriptor.InputLine ask = new NotifyDescriptor.InputLine(question, title);
-        boolean given = DialogDisplayer.getDefault().notify(ask) == NotifyDescriptor.OK_OPTION && !ask.getInputText().isBlank();
-        return given ? Optional.of(ask.getInputText().strip()) : Optional.empty();
+        JTextField reason = new JTextField(REASON_COLUMNS);
+        reason.getAccessibleContext().setAccessibleName(question);
+        JPanel form = Looks.column(Looks.label(question, 1, Font.PLAIN), reason);
+        form.setBorder(Looks.padding(1, 1));
+        DialogDescriptor ask = new DialogDescriptor(form, title);
+        reason.addAncestorListener(new FocusWhenShown());
+        boolean given = DialogDisplayer.getDefault().notify(ask) == NotifyDescriptor.OK_OPTION && !reason.getText().isBlank();
+        return given ? Optional.of(reason.getText().strip()) : Optional.empty();
+    }
+
+    private static final class FocusWhenShown implements AncestorListener {
+        @Override
+        public void ancestorAdded(AncestorEvent event) {
+            event.getComponent().requestFocusInWindow();
+        }
+
+        @Override
+        public void ancestorRemoved(AncestorEvent event) {
+            // the dialog is gone
+        }
+
+        @Override
+        public void ancestorMoved(AncestorEvent event) {
+            // the focus stays
+        }
     }
 
     private void openAgain() {

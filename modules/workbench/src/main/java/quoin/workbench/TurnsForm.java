@@ -33,10 +33,11 @@ import quoin.workflow.RoundPlan;
  * otherwise, empties what he left, and may type the thread length he measured.
  */
 @Messages({
-    "turns.adjuster=Adjuster", "turns.done=Really turned", "turns.length=Thread now, mm", "turns.today=Today in all",
+    "turns.adjuster=Adjuster", "turns.done=Really turned", "turns.length=Thread, mm", "turns.today=Today in all",
     "turns.record=Record the t&urns",
     "turns.recordTip=Records what stands in the fields (Ctrl+Enter, or Enter in the last field)",
     "turns.hint=Such as 2 turns + 3 notches down, 2t 3n up, -2 1/4. Empty: left alone.",
+    "turns.linkHint=Such as 3 flats toe out, 1/2 turn top in, -2f. Empty: left alone.",
     "turns.nothing=Nothing was turned; nothing is recorded.",
     "turns.recorded=Recorded. Now settle the car: bounce each end three times, roll it back and forth.",
     "# {0} - adjuster", "# {1} - problem", "turns.problem={0}: {1}.",
@@ -48,7 +49,7 @@ public final class TurnsForm extends JPanel {
     private static final int LENGTH_COLUMNS = 4;
     private static final String OUTLINE = "JComponent.outline";
 
-    private record Row(AdjusterId adjuster, JTextField turns, JTextField length, JLabel today) {
+    private record Row(AdjusterId adjuster, JTextField turns, JTextField length, WrapText today) {
     }
 
     private final CurrentDay current;
@@ -115,6 +116,10 @@ public final class TurnsForm extends JPanel {
         return planned;
     }
 
+    private String hint() {
+        return rows.stream().anyMatch(r -> r.adjuster().kind().isSpringLeg()) ? Bundle.turns_hint() : Bundle.turns_linkHint();
+    }
+
     private void rebuild(List<AdjusterId> adjusters) {
         rows.clear();
         fields.removeAll();
@@ -124,6 +129,7 @@ public final class TurnsForm extends JPanel {
         }
         adjusters.forEach(this::addRow);
         prefilled = Map.of();
+        message.setText(hint());
         revalidate();
     }
 
@@ -136,7 +142,7 @@ public final class TurnsForm extends JPanel {
         JLabel name = Looks.label(adjuster.words(), 1.1, Font.BOLD);
         name.setLabelFor(turns);
         int index = rows.size();
-        rows.add(new Row(adjuster, turns, length, Looks.label("–", 1.1, Font.PLAIN)));
+        rows.add(new Row(adjuster, turns, length, new WrapText("–")));
         turns.addActionListener(e -> enter(index));
         length.addActionListener(e -> enter(index));
         Component[] parts = {name, turns, length, rows.get(index).today()};
@@ -194,7 +200,7 @@ public final class TurnsForm extends JPanel {
                 problem = problem == null ? Bundle.turns_problem(row.adjuster().words(), e.getMessage()) : problem;
             }
         }
-        message.setText(problem == null ? Bundle.turns_hint() : problem);
+        message.setText(problem == null ? hint() : problem);
         return problem == null ? Optional.of(turned) : Optional.empty();
     }
 

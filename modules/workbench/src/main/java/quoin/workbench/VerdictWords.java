@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.openide.util.NbBundle.Messages;
 import quoin.adjustment.Verdict;
+import quoin.car.ReadingId;
 import quoin.car.Target;
 import quoin.workflow.Freshness;
 import quoin.workflow.ReadingState;
@@ -22,6 +23,10 @@ import quoin.workflow.StageState;
     "verdict.inside=inside",
     "# {0} - difference", "verdict.high={0} too high",
     "# {0} - difference", "verdict.low={0} too low",
+    "# {0} - difference", "verdict.in={0} too far in",
+    "# {0} - difference", "verdict.out={0} too far out",
+    "# {0} - difference", "verdict.positive={0} too positive",
+    "# {0} - difference", "verdict.negative={0} too negative",
     "verdict.close=too close to call",
     "verdict.stale=stale",
     "verdict.doubtful=doubtful",
@@ -87,8 +92,18 @@ public record VerdictWords(Mark mark, String word) {
             case TOO_CLOSE -> new VerdictWords(Mark.CLOSE, Bundle.verdict_close());
             case OUTSIDE -> {
                 String by = format.text(state.reading(), Math.abs(off));
-                yield off > 0 ? new VerdictWords(Mark.ABOVE, Bundle.verdict_high(by)) : new VerdictWords(Mark.BELOW, Bundle.verdict_low(by));
+                yield outside(state.reading(), off, by);
             }
+        };
+    }
+
+    /** Which way a reading lies outside, in the words of its kind: a height is too high, a toe too far in, a camber too negative. */
+    static VerdictWords outside(ReadingId reading, double off, String by) {
+        return switch (reading.kind()) {
+            case TOE, TOTAL_TOE -> off > 0 ? new VerdictWords(Mark.ABOVE, Bundle.verdict_in(by)) : new VerdictWords(Mark.BELOW, Bundle.verdict_out(by));
+            case CAMBER -> off > 0 ? new VerdictWords(Mark.ABOVE, Bundle.verdict_positive(by))
+                    : new VerdictWords(Mark.BELOW, Bundle.verdict_negative(by));
+            default -> off > 0 ? new VerdictWords(Mark.ABOVE, Bundle.verdict_high(by)) : new VerdictWords(Mark.BELOW, Bundle.verdict_low(by));
         };
     }
 

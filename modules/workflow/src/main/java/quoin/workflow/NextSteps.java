@@ -126,18 +126,24 @@ final class NextSteps {
     }
 
     private NextStep turn(Stage stage, Set<ReadingId> outside) {
-        Set<AdjusterKind> kinds = stage.adjusters();
         String what;
         String caution;
-        if (kinds.stream().anyMatch(AdjusterKind::isSpringLeg)) {
+        if (stage.adjusters().stream().anyMatch(AdjusterKind::isSpringLeg) && !outside.stream().allMatch(NextSteps::setByLinks)) {
             what = "Turn the perches or pushrods of the plan: ";
             caution = "Driver out, take the weight off with a jack, stands under the frame; a C-spanner slips under load";
         } else {
-            what = "Set the links of the plan: ";
+            what = "Set the links: ";
             caution = "Note every nut you loosen; keep 1.5 thread diameters of every rod end screwed in";
         }
         return new NextStep(stage.id(), Kind.TURN, what + Words.list(outside) + (outside.size() == 1 ? " is outside" : " are outside"),
                 Optional.of(caution));
+    }
+
+    private static boolean setByLinks(ReadingId id) {
+        return switch (id.kind()) {
+            case CAMBER, CASTER, TOE, TOTAL_TOE, THRUST_ANGLE -> true;
+            default -> false;
+        };
     }
 
     private NextStep closing() {

@@ -28,6 +28,7 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.EntryWords;
 import quoin.workbench.Looks;
+import quoin.workbench.WrapText;
 
 /** The day's entries, newest first, the struck ones struck through; a line to type a note. */
 @Messages({
@@ -53,6 +54,7 @@ final class LogPanel extends JPanel {
     private final JTextField note = new JTextField(NOTE_COLUMNS);
     private final JButton correct = Looks.button(Bundle.log_correct(), this::correct);
     private final JButton withdraw = Looks.button(Bundle.log_withdraw(), this::withdraw);
+    private final WrapText whole = new WrapText("");
     private transient EntryWords words;
 
     LogPanel(CurrentDay current) {
@@ -63,11 +65,14 @@ final class LogPanel extends JPanel {
         list.setName("log.entries");
         list.getAccessibleContext().setAccessibleName(Bundle.log_list());
         list.addListSelectionListener(e -> enableButtons());
+        // One height for all: a long day has hundreds of lines, and none of them has to be measured.
+        list.setFixedCellHeight(Looks.em(1.6));
+        whole.setBorder(Looks.padding(0.3, 0.6));
         Looks.onKey(list, KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), "withdraw", this::withdraw);
         Looks.onKey(list, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "correct", this::correct);
         note.addActionListener(e -> recordNote());
         note.setName("log.note");
-        JScrollPane scroll = new JScrollPane(list);
+        JScrollPane scroll = new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(null);
         add(scroll, BorderLayout.CENTER);
         add(bottom(), BorderLayout.SOUTH);
@@ -86,7 +91,10 @@ final class LogPanel extends JPanel {
         line.add(label, BorderLayout.LINE_START);
         line.add(note, BorderLayout.CENTER);
         line.add(buttons, BorderLayout.LINE_END);
-        return line;
+        JPanel bottom = new JPanel(new BorderLayout());
+        bottom.add(whole, BorderLayout.NORTH);
+        bottom.add(line, BorderLayout.CENTER);
+        return bottom;
     }
 
     void dayChanged() {
@@ -113,9 +121,16 @@ final class LogPanel extends JPanel {
         return Optional.ofNullable(list.getSelectedValue());
     }
 
+    /** The selected line is also said in full below the list, where it is too long for one line. */
     private void enableButtons() {
+        whole.setText(words == null ? "" : selected().map(this::text).orElse(""));
+        whole.setVisible(!whole.getText().isEmpty() && !fits(whole.getText()));
         withdraw.setEnabled(selected().filter(LogLine::canWithdraw).isPresent());
         correct.setEnabled(selected().filter(this::canCorrect).isPresent());
+    }
+
+    private boolean fits(String line) {
+        return list.getFontMetrics(Looks.font(1, Font.PLAIN)).stringWidth(line) < list.getWidth() - Looks.em(1.4);
     }
 
     private boolean canCorrect(LogLine line) {

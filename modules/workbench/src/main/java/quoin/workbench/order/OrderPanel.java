@@ -3,8 +3,6 @@ package quoin.workbench.order;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Font;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -65,22 +63,11 @@ final class OrderPanel extends JPanel {
                 toStage();
             }
         });
-        list.addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent e) {
-                measureLinesAgain();
-            }
-        });
+        Looks.measureLinesWithWidth(list);
         JScrollPane scroll = new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(null);
         add(card, BorderLayout.NORTH);
         add(scroll, BorderLayout.CENTER);
-    }
-
-    /** A list keeps the heights of its lines; they depend on its width, as their words wrap. */
-    private void measureLinesAgain() {
-        list.setFixedCellHeight(1);
-        list.setFixedCellHeight(-1);
     }
 
     private void toStage() {
