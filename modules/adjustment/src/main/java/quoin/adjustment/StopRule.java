@@ -8,7 +8,7 @@ import quoin.adjustment.learn.NextReading;
  * When to stop. The work ends when the probability that every goal is met, friction-free, reaches
  * {@code enoughProbability}, or when a further round would raise it by less than {@code leastGain}, be it made once or
  * twice: then the noise of the readings, not the setting, limits what can be known. A bare estimate never ends it, and a
- * single reading that asks for no turn is read once more.
+ * single reading that is close, with nothing much to gain by turning, is read once more.
  *
  * @param enoughProbability probability that is enough, between 0.5 and 1
  * @param leastGain rise of the probability a round must promise, 0 or more
@@ -61,7 +61,8 @@ public record StopRule(double enoughProbability, double leastGain, double readAg
                 new double[turns.length]).chanceOfReaching(enoughProbability);
         boolean turnedAlready = belief.history().stream().anyMatch(SettledReading::turned);
         boolean settling = settles >= readAgainChance;
-        if (settling || readAgainChance <= 1 && belief.history().size() == 1 && !advice.turnsAnything()) {
+        boolean hardlyGains = now > 1 - enoughProbability && after - now < leastGain || !advice.turnsAnything();
+        if (settling || readAgainChance <= 1 && belief.history().size() == 1 && hardlyGains) {
             return new NextStep(NextStep.Action.READ_AGAIN, advice, now, after, twice, settles, settling ? text(
                     "one more settled reading: inside with %.0f %% now, and a second reading settles it with a chance"
                     + " of %.0f %%", now, settles) : text(

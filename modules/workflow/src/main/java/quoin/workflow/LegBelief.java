@@ -66,12 +66,24 @@ record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, 
         Map<String, Double> heights = new HashMap<>();
         car.heightPoints().forEach(p -> day.latest(p.reading()).ifPresent(f -> heights.put(p.name(), f.value())));
         StateFit.FittedCar standing = CarModels.standing(assumed, weighed ? typed : CarModels.unweighed(assumed), heights);
-        LearningPrior prior = prior(assumed, adjusters, standing.car());
+        LearningPrior prior = prior(assumed, adjusters, exactResponse(assumed, adjusters, standing.car()));
         ResponseBelief belief = null;
         for (List<SettledReading> stretch : stretches) {
             belief = Learner.learn(belief == null ? prior : carriedOn(prior, belief), stretch);
         }
         return Optional.of(new LegBelief(assumed, adjusters, weighed, standing, belief));
+    }
+
+    /** Perches and pushrods in walking order. */
+    static List<Adjuster> adjusters(Day day) {
+        AssumedCar assumed = Assumptions.complete(day.car());
+        return day.car().walkingOrder().stream().flatMap(c -> assumed.corners().get(c).springLeg().stream()).toList();
+    }
+
+    /** What is believed before anything was read: the linear response at the believed rates. */
+    static LearningPrior unread(Day day) {
+        AssumedCar assumed = Assumptions.complete(day.car());
+        return prior(assumed, adjusters(day), List.of());
     }
 
     /** Rates learnt in an earlier stretch of the day are where the next one starts. */
@@ -85,7 +97,7 @@ record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, 
         return new LearningPrior(corners, prior.adjusters(), prior.barRatesNPerMm(), prior.noise(), List.of());
     }
 
-    private static LearningPrior prior(AssumedCar assumed, List<Adjuster> adjusters, CarModel standing) {
+    private static LearningPrior prior(AssumedCar assumed, List<Adjuster> adjusters, List<List<Double>> exact) {
         Car car = assumed.car();
         List<CornerSpring> springs = new ArrayList<>();
         for (Corner corner : Corner.values()) {
@@ -97,7 +109,7 @@ record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, 
                     c.tyreRateNPerMm(), known ? CornerSpring.TYPED_RATE_SD : CornerSpring.UNKNOWN_RATE_SD));
         }
         List<LiftAdjuster> lifts = adjusters.stream().map(a -> lift(a, assumed)).toList();
-        return new LearningPrior(springs, lifts, List.of(0.0, 0.0), noise(car), exactResponse(assumed, adjusters, standing));
+        return new LearningPrior(springs, lifts, List.of(0.0, 0.0), noise(car), exact);
     }
 
     private static NoisePrior noise(Car car) {

@@ -36,6 +36,12 @@ final class PlanWords {
                 option.worthTheVisits() ? "" : ", no better than with fewer corners");
     }
 
+    /** One line on turns chosen for their chance. */
+    String likeliest(double chance, double smallestErrors) {
+        return String.format(Locale.ROOT, "Best chance by what the readings have taught so far: %.0f %% of ending inside; the"
+                + " smallest expected errors would give %.0f %%.", 100 * chance, 100 * smallestErrors);
+    }
+
     List<String> assumed() {
         return legs.assumed().assumptions().stream().map(RoundPlanner::words).toList();
     }

@@ -24,7 +24,8 @@ import quoin.quantities.Turns;
 /**
  * The plan of the next round of perches and pushrods: whole steps that bring cross weight and all heights to target
  * together with few visits. The response comes from the exact corner-load mechanics, corrected by what the rounds of the
- * day really did; the plan is the proven optimum for it.
+ * day really did; the plan is the proven optimum for it. Where the uncertainty of the response makes other turns clearly
+ * likelier to end inside, those are offered first.
  */
 public final class RoundPlanner {
 
@@ -33,6 +34,8 @@ public final class RoundPlanner {
     /** A visit costs as much as one reading just at its tolerance; a turn next to nothing. */
     private static final double PRICE_PER_VISIT = 1;
     private static final double PRICE_PER_TURN = 0.001;
+    /** The likeliest turns go before those with the smallest errors from this gain in probability on. */
+    private static final double CLEARLY_LIKELIER = 0.05;
 
     private RoundPlanner() {
     }
@@ -72,6 +75,15 @@ public final class RoundPlanner {
                     first ? offered.reason().sentence() : words.option(option), words.notReachable(offered), words.assumed());
             plans.add(first ? 0 : plans.size(), plan);
         }
+        LikeliestTurns likeliest = LikeliestTurns.of(day, legs, readings.beliefGoals());
+        double smallestErrors = likeliest.probabilityAfter(offered.recommended().plan().turns());
+        if (likeliest.advice().probabilityAfter() > smallestErrors + CLEARLY_LIKELIER) {
+            double[] turns = likeliest.turns();
+            plans.add(0, new RoundPlan(day.revision(), moves(day, legs, turns), readings.predicted(turns),
+                    OptionalDouble.of(likeliest.advice().probabilityAfter()), now,
+                    words.likeliest(likeliest.advice().probabilityAfter(), smallestErrors), words.notReachable(offered),
+                    words.assumed()));
+        }
         return List.copyOf(plans);
     }
 
@@ -92,9 +104,13 @@ public final class RoundPlanner {
     }
 
     private static StepProblem problem(Day day, LegBelief legs, LegReadings readings) {
-        List<StepAdjuster> steps = legs.adjusters().stream().map(a -> step(day, a)).toList();
-        return new StepProblem(readings.errors(), readings.tolerances(), readings.sensitivityPerTurn(), steps, PRICE_PER_VISIT,
-                PRICE_PER_TURN);
+        return new StepProblem(readings.errors(), readings.tolerances(), readings.sensitivityPerTurn(), steps(day, legs),
+                PRICE_PER_VISIT, PRICE_PER_TURN);
+    }
+
+    /** Perches and pushrods with the whole steps they can still go, in the belief's order. */
+    static List<StepAdjuster> steps(Day day, LegBelief legs) {
+        return legs.adjusters().stream().map(a -> step(day, a)).toList();
     }
 
     private static StepAdjuster step(Day day, Adjuster adjuster) {

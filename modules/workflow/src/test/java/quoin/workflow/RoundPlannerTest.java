@@ -184,7 +184,7 @@ class RoundPlannerTest {
         return Day.of(entries);
     }
 
-    private static Map<ReadingId, Double> readings(PerCorner<Double> loads, PerCorner<Double> heights) {
+    static Map<ReadingId, Double> readings(PerCorner<Double> loads, PerCorner<Double> heights) {
         Map<ReadingId, Double> values = new HashMap<>();
         for (Corner corner : Corner.values()) {
             values.put(ReadingId.of(ReadingKind.LOAD, corner), loads.get(corner));
@@ -215,7 +215,7 @@ class RoundPlannerTest {
         return CornerLoads.solve(standing(car).car(), new Turns(perch, PerCorner.all(0.0)));
     }
 
-    private static Car car(boolean measuredThreads, Map<ReadingId, Target> more) {
+    static Car car(boolean measuredThreads, Map<ReadingId, Target> more) {
         OptionalDouble none = OptionalDouble.empty();
         OptionalDouble start = measuredThreads ? OptionalDouble.of(60) : none;
         OptionalDouble min = measuredThreads ? OptionalDouble.of(57) : none;
