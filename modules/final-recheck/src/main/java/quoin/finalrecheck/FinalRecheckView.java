@@ -30,8 +30,6 @@ import quoin.workbench.WrapText;
 import quoin.workflow.Closing;
 import quoin.workflow.NextStep;
 import quoin.workflow.Recheck;
-import quoin.workflow.RequirementState;
-import quoin.workflow.spi.Requirement;
 
 /** Everything read again beside what was signed; the last trim; the closing list; the end of the day. */
 @Messages({
@@ -110,7 +108,7 @@ final class FinalRecheckView implements StageView {
             conditions.show(s.requirements());
             findings.show(s.findings(), day.format());
         });
-        closing.show(Closing.requirements(day.car()).stream().map(r -> new RequirementState(r, holds(day, r))).toList());
+        closing.show(Closing.states(day.day()));
         current.recheck().ifPresent(r -> showRecheck(r, day));
         boolean closed = day.day().closed().isPresent();
         close.setEnabled(!closed);
@@ -118,10 +116,6 @@ final class FinalRecheckView implements StageView {
         if (closed) {
             redo.setText(Bundle.view_closed());
         }
-    }
-
-    private static boolean holds(DaySnapshot day, Requirement requirement) {
-        return day.day().condition(requirement.key()).filter(requirement.value()::equals).isPresent();
     }
 
     private void showRecheck(Recheck recheck, DaySnapshot day) {

@@ -2,6 +2,7 @@ package quoin.workflow;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -59,6 +60,8 @@ final class Assessor {
     private final Map<Stage, List<ReadingId>> readings = new HashMap<>();
     private final Map<Stage, List<ReadingId>> judged = new HashMap<>();
     private final Map<ReadingId, List<ReadingId>> parts = new HashMap<>();
+    private final Map<ReadingId, List<Requirement>> needed = new HashMap<>();
+    private final Map<ReadingId, Map<Long, Map<Long, Double>>> undisturbed = new HashMap<>();
     private final Map<View, Map<ReadingId, Assessed>> known = Map.of(View.SHOWN, new HashMap<>(), View.COUNTING, new HashMap<>());
     private final Map<View, Optional<Target>> crossTargets = new HashMap<>();
 
@@ -160,7 +163,7 @@ final class Assessor {
             return new Assessed(ReadingState.missing(reading, target, uncertainty.of(reading, new double[0], List.of())), List.of());
         }
         Figure figure = picked.get().figure();
-        List<Double> repeats = sameState(reading, figure.entry()).stream().map(Figure::value).toList();
+        List<Double> repeats = List.copyOf(sameState(reading, figure.entry()).values());
         double u = uncertainty.of(reading, new double[] {figure.value()}, repeats);
         return assessed(reading, figure.value(), figure.entry(), picked.get().freshness(), picked.get().reasons(), target, u,
                 picked.get().causes());
@@ -185,12 +188,8 @@ final class Assessor {
         }
         Timeline.Moment moment = timeline.at(figure.entry());
         List<String> reasons = new ArrayList<>();
-        for (Requirement requirement : requirements.get(owner)) {
-            Optional<String> then = Optional.ofNullable(figure.conditions().get(requirement.key()));
-            boolean held = requirement.key().equals(Conditions.SETTLED) ? moment.settled() : holds(requirement, then);
-            if (requirement.appliesTo(figure.reading().kind()) && !held) {
-                reasons.add(Words.takenWithout(requirement, then));
-            }
+        for (Requirement requirement : missed(figure)) {
+            reasons.add(Words.takenWithout(requirement, Optional.ofNullable(figure.conditions().get(requirement.key()))));
         }
         for (Stage earlier : stages) {
             if (earlier.position() < owner.position() && !moment.signed().contains(earlier.id())) {
@@ -202,6 +201,25 @@ final class Assessor {
             reasons.add(0, "as found: kept as the way home");
         }
         return reasons;
+    }
+
+    /** Conditions of the stage a figure belongs to that did not hold when it was taken. */
+    List<Requirement> missed(Figure figure) {
+        List<Requirement> missed = new ArrayList<>(2);
+        for (Requirement requirement : needed(figure.reading())) {
+            boolean held = requirement.key().equals(Conditions.SETTLED) ? timeline.at(figure.entry()).settled()
+                    : holds(requirement, Optional.ofNullable(figure.conditions().get(requirement.key())));
+            if (!held) {
+                missed.add(requirement);
+            }
+        }
+        return missed;
+    }
+
+    /** Conditions a typed reading is taken in: those of the stage it belongs to. */
+    List<Requirement> needed(ReadingId typed) {
+        return needed.computeIfAbsent(typed, id -> owner(id).map(requirements::get).orElse(List.of()).stream()
+                .filter(r -> r.appliesTo(id.kind())).toList());
     }
 
     private Assessed derived(ReadingId reading, View view) {
@@ -228,17 +246,18 @@ final class Assessor {
         return assessed(reading, value.getAsDouble(), entry, freshness, List.copyOf(reasons), target(reading, view), u, all);
     }
 
-    /** Figures of a typed reading with nothing between them and an entry that disturbs it, newest first. */
-    private List<Figure> sameState(ReadingId reading, long entry) {
+    /** Values of a typed reading by entry, with nothing between them and an entry that disturbs it, newest first. */
+    private Map<Long, Double> sameState(ReadingId reading, long entry) {
+        return undisturbed.computeIfAbsent(reading, r -> new HashMap<>()).computeIfAbsent(entry, e -> findSameState(reading, e));
+    }
+
+    private Map<Long, Double> findSameState(ReadingId reading, long entry) {
+        long since = causes.lastDisturbance(reading, entry);
         List<Figure> history = day.history(reading);
-        List<Figure> found = new ArrayList<>();
-        for (int i = history.size() - 1; i >= 0; i--) {
-            Figure figure = history.get(i);
-            if (figure.entry() <= entry) {
-                if (causes.disturbedBetween(reading, figure.entry(), entry)) {
-                    break;
-                }
-                found.add(figure);
+        Map<Long, Double> found = new LinkedHashMap<>();
+        for (int i = history.size() - 1; i >= 0 && history.get(i).entry() >= since; i--) {
+            if (history.get(i).entry() <= entry) {
+                found.put(history.get(i).entry(), history.get(i).value());
             }
         }
         return found;
@@ -246,18 +265,21 @@ final class Assessor {
 
     /** Values of a derived reading whose parts were read together, in the same state of the car as at an entry. */
     private List<Double> repeats(ReadingId reading, List<ReadingId> parts, long entry) {
+        List<Map<Long, Double>> columns = parts.stream().map(p -> sameState(p, entry)).toList();
         List<Double> found = new ArrayList<>();
-        for (Figure figure : sameState(parts.get(0), entry)) {
-            if (parts.stream().noneMatch(p -> causes.disturbedBetween(p, figure.entry(), entry))) {
-                Derived.value(car, reading, p -> together(p, figure.entry())).ifPresent(found::add);
+        double[] values = new double[columns.size()];
+        for (Long together : columns.get(0).keySet()) {
+            boolean all = true;
+            for (int i = 0; i < values.length && all; i++) {
+                Double value = columns.get(i).get(together);
+                all = value != null;
+                values[i] = all ? value : 0;
+            }
+            if (all) {
+                Derived.formula(reading.kind(), values).ifPresent(found::add);
             }
         }
         return found;
-    }
-
-    private OptionalDouble together(ReadingId part, long entry) {
-        return day.latestAt(part, entry).filter(f -> f.entry() == entry).map(f -> OptionalDouble.of(f.value()))
-                .orElse(OptionalDouble.empty());
     }
 
     private static Assessed assessed(ReadingId reading, double value, long entry, Freshness freshness, List<String> reasons,

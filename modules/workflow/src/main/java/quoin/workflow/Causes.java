@@ -64,15 +64,15 @@ final class Causes {
         return causes;
     }
 
-    /** True where something between two entries disturbs a reading. */
-    boolean disturbedBetween(ReadingId reading, long from, long to) {
+    /** The last entry before another one that disturbs a reading; 0 where there is none. */
+    long lastDisturbance(ReadingId reading, long before) {
         List<Timeline.Event> events = timeline.events();
-        for (int i = firstAfter(events, from); i < events.size() && events.get(i).entry() < to; i++) {
+        for (int i = firstAfter(events, before - 1) - 1; i >= 0; i--) {
             if (Staleness.of(events.get(i).what(), events.get(i).axle(), reading) != Effect.STAYS) {
-                return true;
+                return events.get(i).entry();
             }
         }
-        return false;
+        return 0;
     }
 
     private static int firstAfter(List<Timeline.Event> events, long entry) {

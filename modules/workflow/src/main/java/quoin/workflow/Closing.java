@@ -1,25 +1,36 @@
 package quoin.workflow;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
+import quoin.car.AdjusterKind;
 import quoin.car.Axle;
 import quoin.car.Car;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
+import quoin.car.Target;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Figure;
+import quoin.workflow.Assessor.View;
 import quoin.workflow.spi.Requirement;
 
-/** What is undone again before the day is closed: bars joined, dampers back, lock out, nuts tightened. */
+/**
+ * What is undone again before the day is closed, in working order: bars joined and weighed with them, dampers back, nuts
+ * tightened and, where rods were turned today, the toe looked at once more, steering lock out.
+ */
 public final class Closing {
 
     /** How far joining the bars may move the cross weight, % (common practice: 0.1 to 0.15). */
     public static final double CROSS_LIMIT = 0.15;
+
+    /** Adjusters whose locknut turns the rod as it is tightened, and the wheel with it. */
+    private static final Set<AdjusterKind> RODS = EnumSet.of(AdjusterKind.TOE_LINK, AdjusterKind.CAMBER_ROD, AdjusterKind.CASTER_ROD);
 
     private Closing() {
     }
@@ -37,49 +48,88 @@ public final class Closing {
         }
         all.add(new Requirement(Conditions.DAMPERS, Conditions.RUNNING, "Put the dampers back to their clicks",
                 Optional.of("Dampers left soft are found out in the first corner")));
+        all.add(new Requirement(Conditions.LOCKNUTS, Conditions.YES, "Tighten every nut loosened today, paint across it and tick it off",
+                Optional.of("A loose nut on a link is not felt until it fails; hold the rod, the nut turns it")));
         all.add(new Requirement(Conditions.STEERING, Conditions.FREE, "Take the steering lock out",
                 Optional.of("Turn the wheel from lock to lock before the car leaves the pads")));
-        all.add(new Requirement(Conditions.LOCKNUTS, Conditions.YES, "Tighten every nut loosened today, paint across it and tick it off",
-                Optional.of("A loose nut on a link is not felt until it fails; then look at the toe once more")));
         return List.copyOf(all);
     }
 
-    /** What keeps the day from being closed apart from its stages. */
-    static List<Problem> open(Assessor assessor, long signedAt) {
+    /** The closing conditions and which hold; nuts tightened before something was turned again do not. */
+    public static List<RequirementState> states(Day day) {
+        Timeline timeline = Timeline.of(day);
+        return requirements(day.car()).stream().map(r -> new RequirementState(r, holds(r, timeline))).toList();
+    }
+
+    private static boolean holds(Requirement requirement, Timeline timeline) {
+        return timeline.valueNow(requirement.key()).equals(Optional.of(requirement.value()));
+    }
+
+    /**
+     * What keeps the day from being closed apart from its stages, in working order.
+     *
+     * @param judged everything that some stage judges
+     */
+    static List<Problem> open(Assessor assessor, List<ReadingId> judged) {
         List<Problem> problems = new ArrayList<>();
+        boolean weighed = false;
         for (Requirement requirement : requirements(assessor.car())) {
-            if (!assessor.holds(requirement)) {
+            if (!Timeline.isBar(requirement.key()) && !weighed) {
+                crossWithBars(assessor).ifPresent(problems::add);
+                weighed = true;
+            }
+            if (requirement.key().equals(Conditions.STEERING)) {
+                problems.addAll(toeAfterNuts(assessor, judged));
+            }
+            if (!holds(requirement, assessor.timeline())) {
                 problems.add(Problem.condition(requirement.words()));
             }
         }
-        crossWithBars(assessor, signedAt).ifPresent(problems::add);
         return problems;
     }
 
-    private static Optional<Problem> crossWithBars(Assessor assessor, long signedAt) {
-        Day day = assessor.day();
-        OptionalLong joined = lastJoined(assessor);
+    /** Conditions of a typed reading without those that closing has just undone. */
+    static List<Requirement> needed(Assessor assessor, ReadingId typed) {
+        return assessor.needed(typed).stream().filter(r -> !isUndone(r)).toList();
+    }
+
+    private static boolean isUndone(Requirement requirement) {
+        return Timeline.isBar(requirement.key()) || requirement.key().equals(Conditions.DAMPERS);
+    }
+
+    /** The last figure after an entry that was taken as a last look has to be. */
+    private static Optional<Figure> lookAfter(Assessor assessor, ReadingId typed, long entry) {
+        List<Figure> history = assessor.day().history(typed);
+        for (int i = history.size() - 1; i >= 0 && history.get(i).entry() > entry; i--) {
+            if (assessor.missed(history.get(i)).stream().allMatch(Closing::isUndone)) {
+                return Optional.of(history.get(i));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static OptionalDouble valueAfter(Assessor assessor, ReadingId reading, long entry) {
+        return Derived.value(assessor.car(), reading, id -> lookAfter(assessor, id, entry).map(f -> OptionalDouble.of(f.value()))
+                .orElse(OptionalDouble.empty()));
+    }
+
+    /** Compares with the last weighing in order, which is one with the bars off. */
+    private static Optional<Problem> crossWithBars(Assessor assessor) {
         ReadingId cross = ReadingId.ofCar(ReadingKind.CROSS);
-        OptionalDouble signed = crossAt(assessor.car(), day, signedAt);
-        if (joined.isEmpty() || signed.isEmpty()) {
+        ReadingState off = assessor.of(cross, View.COUNTING).state();
+        OptionalLong joined = lastJoined(assessor);
+        if (joined.isEmpty() || off.value().isEmpty() || off.freshness() == Freshness.STALE) {
             return Optional.empty();
         }
-        boolean weighed = assessor.car().cornerReadings(ReadingKind.LOAD).stream()
-                .allMatch(id -> day.latest(id).map(f -> f.entry() > joined.getAsLong()).orElse(false));
-        if (!weighed) {
+        OptionalDouble now = valueAfter(assessor, cross, joined.getAsLong());
+        if (now.isEmpty()) {
             return Optional.of(new Problem(Problem.Kind.READ, "weigh once more with the bars joined, it must stay within "
                     + Words.figure(CROSS_LIMIT, ReadingKind.CROSS), List.of(cross), Set.of()));
         }
-        double now = crossAt(assessor.car(), day, Long.MAX_VALUE).orElseThrow();
-        double moved = now - signed.getAsDouble();
-        return Math.abs(moved) <= CROSS_LIMIT ? Optional.empty() : Optional.of(new Problem(Problem.Kind.OUTSIDE,
+        double moved = now.getAsDouble() - off.value().getAsDouble();
+        return Math.abs(moved) <= CROSS_LIMIT + 1e-9 ? Optional.empty() : Optional.of(new Problem(Problem.Kind.OUTSIDE,
                 "the joined bars move it by " + Words.signed(moved, ReadingKind.CROSS) + ", more than "
-                + Words.figure(CROSS_LIMIT, ReadingKind.CROSS) + ": set the links again", List.of(cross), Set.of()));
-    }
-
-    private static OptionalDouble crossAt(Car car, Day day, long entry) {
-        return Derived.value(car, ReadingId.ofCar(ReadingKind.CROSS), id -> day.latestAt(id, entry).map(Figure::value)
-                .map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+                + Words.figure(CROSS_LIMIT, ReadingKind.CROSS) + ": set the links again and weigh once more", List.of(cross), Set.of()));
     }
 
     /** The last change of a bar or its link, as long as every bar is joined. */
@@ -93,7 +143,37 @@ public final class Closing {
                 }
             }
         }
-        return barred ? assessor.timeline().events().stream().filter(e -> e.what() == Disturbance.BAR)
-                .mapToLong(Timeline.Event::entry).max() : OptionalLong.empty();
+        return barred ? last(assessor, Disturbance.BAR) : OptionalLong.empty();
+    }
+
+    private static OptionalLong last(Assessor assessor, Disturbance what) {
+        return assessor.timeline().events().stream().filter(e -> e.what() == what).mapToLong(Timeline.Event::entry).max();
+    }
+
+    /** One last look at the toe, still with the lock in, where rods were turned today. */
+    private static List<Problem> toeAfterNuts(Assessor assessor, List<ReadingId> judged) {
+        OptionalLong tightened = last(assessor, Disturbance.LOCKNUTS);
+        boolean tight = assessor.timeline().valueNow(Conditions.LOCKNUTS).equals(Optional.of(Conditions.YES));
+        boolean rods = assessor.day().turned().keySet().stream().anyMatch(id -> RODS.contains(id.kind()));
+        if (!tight || tightened.isEmpty() || !rods) {
+            return List.of();
+        }
+        Set<ReadingId> unread = new LinkedHashSet<>();
+        List<Problem> problems = new ArrayList<>();
+        for (ReadingId toe : judged.stream().filter(id -> Staleness.isToe(assessor.parts(id))).toList()) {
+            OptionalDouble value = valueAfter(assessor, toe, tightened.getAsLong());
+            Optional<Target> target = assessor.day().targets().of(toe);
+            if (value.isEmpty()) {
+                unread.addAll(assessor.parts(toe));
+            } else if (target.isPresent() && !target.get().contains(value.getAsDouble())) {
+                problems.add(new Problem(Problem.Kind.OUTSIDE, "the nuts have turned it to " + Words.figure(value.getAsDouble(), toe.kind())
+                        + ", wanted " + Words.target(target.get(), toe.kind()) + ": loosen, set it and hold the rod while tightening",
+                        List.of(toe), Set.of()));
+            }
+        }
+        if (!unread.isEmpty()) {
+            problems.add(0, new Problem(Problem.Kind.READ, "look at it once more, a locknut turns the rod", List.copyOf(unread), Set.of()));
+        }
+        return problems;
     }
 }

@@ -75,7 +75,8 @@ public final class Derived {
         return found;
     }
 
-    private static OptionalDouble formula(ReadingKind kind, double[] v) {
+    /** A reading from the values of all its {@link #parts}. */
+    static OptionalDouble formula(ReadingKind kind, double[] v) {
         return switch (kind) {
             case TOTAL -> OptionalDouble.of(v[0] + v[1] + v[2] + v[3]);
             case CROSS -> share(v[1] + v[2], v);

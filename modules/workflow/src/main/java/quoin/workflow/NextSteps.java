@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import quoin.car.AdjusterKind;
 import quoin.car.ReadingId;
 import quoin.logbook.Conditions;
@@ -31,8 +32,8 @@ final class NextSteps {
             return new NextStep(lastId(), Kind.DONE, "The day is closed", Optional.empty());
         }
         Optional<Stage> open = stages.stream().filter(s -> rules.signed(s).isEmpty()).findFirst();
-        List<Stage> signed = stages.stream().filter(s -> rules.signed(s).isPresent()).toList();
-        for (Stage stage : signed) {
+        List<Stage> before = open.map(o -> stages.subList(0, stages.indexOf(o))).orElse(stages);
+        for (Stage stage : before) {
             Optional<NextStep> step = again(stage, open);
             if (step.isPresent()) {
                 return step.get();
@@ -106,14 +107,14 @@ final class NextSteps {
     /** The conditions the readings need come first, those of the stage each reading belongs to. */
     private NextStep read(Stage stage, List<ReadingId> readings) {
         Set<Requirement> needed = new LinkedHashSet<>();
-        for (ReadingId id : readings) {
-            assessor.owner(id).ifPresent(owner -> assessor.requirements(owner).stream()
-                    .filter(r -> r.appliesTo(id.kind())).forEach(needed::add));
-        }
-        List<Requirement> settleLast = new ArrayList<>(needed.stream().filter(r -> !r.key().equals(Conditions.SETTLED)).toList());
-        needed.stream().filter(r -> r.key().equals(Conditions.SETTLED)).forEach(settleLast::add);
-        return condition(stage, settleLast).orElseGet(() -> new NextStep(stage.id(), Kind.READ, "Read " + Words.list(readings),
+        readings.forEach(id -> needed.addAll(assessor.needed(id)));
+        return condition(stage, settleLast(needed)).orElseGet(() -> new NextStep(stage.id(), Kind.READ, "Read " + Words.list(readings),
                 readCaution(readings)));
+    }
+
+    private static List<Requirement> settleLast(Set<Requirement> needed) {
+        return Stream.concat(needed.stream().filter(r -> !r.key().equals(Conditions.SETTLED)),
+                needed.stream().filter(r -> r.key().equals(Conditions.SETTLED))).toList();
     }
 
     private static Optional<String> readCaution(List<ReadingId> readings) {
@@ -126,17 +127,23 @@ final class NextSteps {
     }
 
     private NextStep turn(Stage stage, Set<ReadingId> outside) {
-        String what;
-        String caution;
-        if (stage.adjusters().stream().anyMatch(AdjusterKind::isSpringLeg) && !outside.stream().allMatch(NextSteps::setByLinks)) {
-            what = "Turn the perches or pushrods of the plan: ";
-            caution = "Driver out, take the weight off with a jack, stands under the frame; a C-spanner slips under load";
-        } else {
-            what = "Set the links: ";
-            caution = "Note every nut you loosen; keep 1.5 thread diameters of every rod end screwed in";
+        Set<ReadingId> byMass = new LinkedHashSet<>(outside);
+        byMass.removeIf(id -> !Staleness.isMass(id));
+        if (byMass.size() == outside.size()) {
+            return new NextStep(stage.id(), Kind.TURN, "Move or change ballast, fuel or the seat: " + areOutside(outside)
+                    + ", which perches cannot change", Optional.of("Ballast is bolted through with large washers, never wedged"));
         }
-        return new NextStep(stage.id(), Kind.TURN, what + Words.list(outside) + (outside.size() == 1 ? " is outside" : " are outside"),
-                Optional.of(caution));
+        outside.removeAll(byMass);
+        if (stage.adjusters().stream().anyMatch(AdjusterKind::isSpringLeg) && !outside.stream().allMatch(NextSteps::setByLinks)) {
+            return new NextStep(stage.id(), Kind.TURN, "Turn the perches or pushrods of the plan: " + areOutside(outside),
+                    Optional.of("Driver out, take the weight off with a jack, stands under the frame; a C-spanner slips under load"));
+        }
+        return new NextStep(stage.id(), Kind.TURN, "Set the links: " + areOutside(outside),
+                Optional.of("Note every nut you loosen; keep 1.5 thread diameters of every rod end screwed in"));
+    }
+
+    private static String areOutside(Set<ReadingId> outside) {
+        return Words.list(outside) + (outside.size() == 1 ? " is outside" : " are outside");
     }
 
     private static boolean setByLinks(ReadingId id) {
@@ -147,14 +154,24 @@ final class NextSteps {
     }
 
     private NextStep closing() {
-        List<Problem> problems = rules.toClose();
-        Optional<NextStep> condition = condition(stages.get(stages.size() - 1), Closing.requirements(assessor.car()));
-        if (condition.isPresent()) {
-            return condition.get();
+        Optional<Problem> first = rules.toClose().stream().findFirst();
+        if (first.isEmpty()) {
+            return new NextStep(lastId(), Kind.CLOSE, "Close the day", Optional.empty());
         }
-        Optional<Problem> left = problems.stream().findFirst();
-        return left.map(p -> new NextStep(lastId(), p.kind() == Problem.Kind.READ ? Kind.READ : Kind.TURN, Words.sentence(p.words()),
-                Optional.<String>empty())).orElseGet(() -> new NextStep(lastId(), Kind.CLOSE, "Close the day", Optional.empty()));
+        Problem problem = first.get();
+        Stage last = stages.get(stages.size() - 1);
+        Set<Requirement> needed = new LinkedHashSet<>();
+        switch (problem.kind()) {
+            case CONDITION -> needed.addAll(Closing.requirements(assessor.car()));
+            case READ -> problem.about().forEach(id -> assessor.parts(id).forEach(p -> needed.addAll(Closing.needed(assessor, p))));
+            default -> {
+                String where = problem.about().stream().flatMap(id -> assessor.parts(id).stream()).findFirst()
+                        .filter(Staleness::isAngle).flatMap(assessor::owner).map(Stage::id).orElse(last.id());
+                return new NextStep(where, Kind.TURN, Words.sentence(problem.words()), Optional.empty());
+            }
+        }
+        return condition(last, settleLast(needed)).orElseGet(() -> new NextStep(last.id(), Kind.READ, Words.sentence(problem.words()),
+                readCaution(problem.about().stream().flatMap(id -> assessor.parts(id).stream()).toList())));
     }
 
     private static String lower(Stage stage) {

@@ -29,7 +29,8 @@ import quoin.workflow.spi.Stage;
  * <li>An earlier stage stands in the way unless it holds. One exception: what is stale only through adjusters that this
  * stage turns and the earlier one does not (camber work moves heights and weights) waits for the final re-check.
  * <li>A stage that judges readings of earlier stages (the final re-check) takes their angles as they are after perch or
- * pushrod work within {@link Staleness#LEG_LIMIT_MM}; anything else it judges must be fresh.
+ * pushrod work within {@link Staleness#LEG_LIMIT_MM}; anything else it judges must be fresh, weights and heights read
+ * since the last sign-off before it.
  * <li>A stage signed with a written reason holds until what it judges is disturbed after the signature.
  * </ul>
  */
@@ -67,7 +68,7 @@ final class StageRules {
     }
 
     Optional<Entry.SignOff> signed(Stage stage) {
-        return assessor.day().signOff(stage.id());
+        return assessor.timeline().signOff(stage.id());
     }
 
     /** Typed readings a judged one is made of. */
@@ -88,10 +89,13 @@ final class StageRules {
         if (isConditionsOnly(stage)) {
             problems.addAll(conditions(stage, false));
         }
+        long lookedAt = looksAgainFrom(stage);
         for (ReadingId id : judged(stage)) {
             Assessed seen = assessor.of(id, View.COUNTING);
             if (!usable(stage, id, seen)) {
                 problems.add(unread(id, seen));
+            } else if (readBefore(id, lookedAt)) {
+                problems.add(again(id));
             } else if (!seen.inside()) {
                 problems.add(outside(seen.state()));
             }
@@ -106,6 +110,28 @@ final class StageRules {
                     && seen.causes().stream().allMatch(Cause::small);
             default -> false;
         };
+    }
+
+    /**
+     * The last sign-off before a stage whose judged readings all belong to stages before it: such a stage looks again, so
+     * what was read for their sign-offs is not enough. 0 for every other stage.
+     */
+    private long looksAgainFrom(Stage stage) {
+        if (isConditionsOnly(stage) || judged(stage).stream().flatMap(id -> typedParts(id).stream()).anyMatch(p -> owns(stage, p))) {
+            return 0;
+        }
+        return stages.stream().filter(s -> s.position() < stage.position()).flatMap(s -> signed(s).stream())
+                .mapToLong(Entry.SignOff::number).max().orElse(0);
+    }
+
+    /** Weights and heights are always taken again; angles only where something disturbed them. */
+    private boolean readBefore(ReadingId id, long entry) {
+        List<ReadingId> parts = typedParts(id);
+        return !Staleness.isAngle(parts.get(0)) && parts.stream().anyMatch(p -> assessor.of(p, View.COUNTING).state().entry() < entry);
+    }
+
+    private static Problem again(ReadingId id) {
+        return new Problem(Problem.Kind.READ, "not read again since the stages before were signed off", List.of(id), Set.of());
     }
 
     /** Conditions of a stage that do not hold now. */
@@ -132,6 +158,8 @@ final class StageRules {
             boolean holds = seen.state().freshness() == Freshness.FRESH || seen.state().freshness() == Freshness.DOUBTFUL;
             if (!holds) {
                 problems.add(unread(id, seen));
+            } else if (readBefore(id, looksAgainFrom(stage)) && signOff.waived().isEmpty()) {
+                problems.add(again(id));
             } else if (!seen.inside()) {
                 problems.add(outside(seen.state()));
             }
@@ -177,8 +205,7 @@ final class StageRules {
             }
             notHolding(stage).forEach(p -> problems.add(Problem.earlier(stage.title() + ": " + p.words())));
         }
-        long signedAt = stages.isEmpty() ? 0 : signed(stages.get(stages.size() - 1)).map(Entry.SignOff::number).orElse(Long.MAX_VALUE);
-        problems.addAll(Closing.open(assessor, signedAt));
+        problems.addAll(Closing.open(assessor, stages.stream().flatMap(s -> judged(s).stream()).distinct().toList()));
         return List.copyOf(problems);
     }
 

@@ -1,9 +1,11 @@
 package quoin.workflow;
 
+import java.util.List;
 import java.util.Optional;
 import quoin.car.Axle;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
 
 /**
  * What makes which reading stale (common practice, no source). Rows are what happened, columns what was read before:
@@ -80,6 +82,19 @@ public final class Staleness {
             case PAD_HEIGHT -> what == Disturbance.PADS ? Effect.STALE : Effect.STAYS;
             case PRESSURE -> what == Disturbance.TYRES ? Effect.STALE : Effect.STAYS;
             default -> Effect.STAYS;
+        };
+    }
+
+    /** True for what is made of toe. */
+    static boolean isToe(List<ReadingId> parts) {
+        return !parts.isEmpty() && parts.stream().allMatch(p -> p.kind() == ReadingKind.TOE);
+    }
+
+    /** True for what only moving or changing mass changes: perches leave total and shares as they are (a law of statics). */
+    static boolean isMass(ReadingId reading) {
+        return switch (reading.kind()) {
+            case TOTAL, FRONT_SHARE, LEFT_SHARE -> true;
+            default -> false;
         };
     }
 

@@ -2,7 +2,6 @@ package quoin.workflow;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,7 +13,10 @@ import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 
-/** What happened to the car in the order it happened: the events that disturb readings, and how things stood at each reading. */
+/**
+ * What happened to the car in the order it happened: the events that disturb readings, and how things stood at each reading.
+ * Whatever is turned has its nut loosened: the locknuts are no longer tight after it.
+ */
 final class Timeline {
 
     /**
@@ -45,7 +47,8 @@ final class Timeline {
     private final List<Event> events = new ArrayList<>();
     private final Map<Long, Moment> moments = new HashMap<>();
     private final Map<String, String> values = new HashMap<>();
-    private final Set<String> signed = new HashSet<>();
+    private final Map<String, Entry.SignOff> signOffs = new HashMap<>();
+    private Set<String> signed = Set.of();
     private boolean settled;
     private boolean asFound = true;
     private long firstAdjustment;
@@ -61,15 +64,17 @@ final class Timeline {
 
     private void take(Entry entry) {
         if (entry instanceof Entry.Reading) {
-            moments.put(entry.number(), new Moment(settled, Set.copyOf(signed), asFound));
+            moments.put(entry.number(), new Moment(settled, signed, asFound));
         } else if (entry instanceof Entry.Adjustment adjustment) {
             adjustment.turns().forEach(t -> take(entry.number(), t));
         } else if (entry instanceof Entry.Condition condition) {
             take(condition);
-        } else if (entry instanceof Entry.SignOff) {
-            signed.add(entry.header().stage());
+        } else if (entry instanceof Entry.SignOff signOff) {
+            signOffs.put(entry.header().stage(), signOff);
+            signed = Set.copyOf(signOffs.keySet());
         } else if (entry instanceof Entry.Reopened) {
-            signed.remove(entry.header().stage());
+            signOffs.remove(entry.header().stage());
+            signed = Set.copyOf(signOffs.keySet());
         }
     }
 
@@ -82,6 +87,7 @@ final class Timeline {
             firstAdjustment = entry;
         }
         asFound = false;
+        values.remove(Conditions.LOCKNUTS);
         AdjusterId id = turn.adjuster();
         events.add(new Event(entry, Disturbance.of(id.kind()), Optional.of(id.corner().axle()), Optional.of(id), turn.amount(), "", ""));
     }
@@ -172,6 +178,11 @@ final class Timeline {
     /** The first entry in which something was turned. */
     OptionalLong firstAdjustment() {
         return asFound ? OptionalLong.empty() : OptionalLong.of(firstAdjustment);
+    }
+
+    /** The sign-off of a stage in force. */
+    Optional<Entry.SignOff> signOff(String stage) {
+        return Optional.ofNullable(signOffs.get(stage));
     }
 
     Optional<String> valueNow(String key) {

@@ -133,6 +133,12 @@ final class DayBook {
         return this;
     }
 
+    DayBook turn(Map<AdjusterId, Double> amounts) {
+        List<Entry.Turn> turns = amounts.entrySet().stream().map(e -> new Entry.Turn(e.getKey(), e.getValue(), NONE)).toList();
+        add(new Entry.Adjustment(next(""), turns, ""));
+        return this;
+    }
+
     DayBook condition(String key, String value) {
         add(new Entry.Condition(next("preparation"), key, value, ""));
         return this;

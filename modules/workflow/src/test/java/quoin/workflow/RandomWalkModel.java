@@ -30,6 +30,7 @@ final class RandomWalkModel {
         private boolean otherwise;
         private boolean driverMoved;
         private boolean doubtful;
+        private int readAt;
         private final double[] legMm = new double[4];
     }
 
@@ -93,7 +94,7 @@ final class RandomWalkModel {
                 groups.values().forEach(g -> g.doubtful = true);
             }
             case SETTLE -> settled = true;
-            case READ_GOOD, READ_BAD -> read(op.group(), op.what() == What.READ_GOOD);
+            case READ_GOOD, READ_BAD -> read(op.group(), op.what() == What.READ_GOOD, at);
             case SIGN, WAIVE -> {
                 signed.put(op.stage(), at);
                 waived.put(op.stage(), op.what() == What.WAIVE);
@@ -126,13 +127,14 @@ final class RandomWalkModel {
         }
     }
 
-    private void read(Group group, boolean inside) {
+    private void read(Group group, boolean inside, int at) {
         recorded.merge(group, 1, Integer::sum);
         boolean inTurn = ORDER.subList(0, group.ordinal() + 1).stream().allMatch(signed::containsKey);
         if (inTurn && driverIn && padsLevelled && barOff && settled) {
             Standing fresh = new Standing();
             fresh.read = true;
             fresh.inside = inside;
+            fresh.readAt = at;
             groups.put(group, fresh);
         }
     }
@@ -187,11 +189,18 @@ final class RandomWalkModel {
         for (Group group : judged(stage)) {
             boolean excused = waived.get(stage) && lastDisturbed.get(group) < signed.get(stage);
             Standing g = groups.get(group);
-            if (!excused && !(g.read && g.inside && !stale(group))) {
+            boolean looked = waived.get(stage) || lookedAgain(stage, group);
+            if (!excused && !(g.read && g.inside && !stale(group) && looked)) {
                 gone.add(group);
             }
         }
         return gone;
+    }
+
+    /** Weights and heights of the final re-check are taken after every other sign-off. */
+    private boolean lookedAgain(String stage, Group group) {
+        return !stage.equals("final-recheck") || group == Group.ANGLES || ORDER.subList(0, 4).stream()
+                .allMatch(s -> !signed.containsKey(s) || signed.get(s) < groups.get(group).readAt);
     }
 
     boolean maySign(String stage) {
@@ -203,7 +212,8 @@ final class RandomWalkModel {
         if (stage.equals("preparation")) {
             return padsLevelled && driverIn && barOff;
         }
-        return judged(stage).stream().allMatch(g -> fresh(g, stage.equals("final-recheck")) && groups.get(g).inside);
+        return judged(stage).stream().allMatch(g -> fresh(g, stage.equals("final-recheck")) && groups.get(g).inside
+                && lookedAgain(stage, g));
     }
 
     /** Camber work makes heights and weights wait for the re-check; a last trim makes angles wait for their last look. */
