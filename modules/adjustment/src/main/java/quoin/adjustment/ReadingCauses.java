@@ -23,6 +23,10 @@ final class ReadingCauses {
     /** A driver of 80 kg shifts by 60 mm either way. */
     private static final double DRIVER_KG = 80;
     private static final double MOMENT_SD_N_MM = DRIVER_KG * G * 60;
+    private static final double LEAST_SLIP_KG = 1;
+    private static final double LEAST_SLIP_MM = 1.5;
+    /** A driver who moved by less only fidgets. */
+    private static final double FIDGET_MM = 30;
     /** A slip of the finger that fits to the digit is a sharper explanation than "somehow wrong". */
     private static final double SLIP_BONUS = 2;
 
@@ -113,7 +117,12 @@ final class ReadingCauses {
     private boolean nearerExchanged(List<Double> expected, int i, int j) {
         double difference = reading.figure(i).orElseThrow() - reading.figure(j).orElseThrow();
         double wanted = expected.get(i) - expected.get(j);
-        return Math.abs(-difference - wanted) < Math.abs(difference - wanted);
+        return Math.abs(difference) >= least(i) && Math.abs(-difference - wanted) < Math.abs(difference - wanted);
+    }
+
+    /** Slips smaller than this are no slips but noise, N or mm. */
+    private static double least(int row) {
+        return row < 4 ? LEAST_SLIP_KG * G : LEAST_SLIP_MM;
     }
 
     private Explained explain(Departure d) {
@@ -129,7 +138,8 @@ final class ReadingCauses {
         double unit = row < 4 ? G : 1;
         double read = reading.figure(row).orElseThrow();
         double wanted = read - d.amount();
-        Optional<TypingSlip> slip = TypingSlip.of(read / unit, wanted / unit, Math.max(3 * d.sd() / unit, 0.3), row < 4);
+        Optional<TypingSlip> slip = TypingSlip.of(read / unit, wanted / unit, Math.max(3 * d.sd() / unit, 0.3), row < 4)
+                .filter(s -> Math.abs(s.value() * unit - read) >= least(row));
         String expected = String.format(Locale.ROOT, "%s reads %s; the other readings allow %s +-%.1f", place(row),
                 figure(row, read), figure(row, wanted), 2 * d.sd() / unit);
         if (slip.isPresent()) {
@@ -178,9 +188,10 @@ final class ReadingCauses {
         double totalN = java.util.stream.IntStream.range(0, 4).mapToDouble(i -> reading.figure(i).orElse(0)).sum();
         String share = String.format(Locale.ROOT, "The %s share changed by %+.2f points, and adjusters cannot change it: ",
                 lateral ? "left" : "front", 100 * d.amount() / span / totalN);
-        return doubt(Cause.DRIVER_MOVED, (totalN > 0 ? share : "") + String.format(Locale.ROOT, "as if a driver of %.0f kg sat"
-                + " %.0f mm further %s. Sit in the race position and read again.", DRIVER_KG,
-                Math.abs(d.amount()) / G / DRIVER_KG, way));
+        double mm = Math.abs(d.amount()) / G / DRIVER_KG;
+        return new ReadingDoubt(mm < FIDGET_MM ? Level.INFO : Level.WARNING, Cause.DRIVER_MOVED, OptionalInt.empty(),
+                (totalN > 0 ? share : "") + String.format(Locale.ROOT, "as if a driver of %.0f kg sat %.0f mm further %s."
+                + " Sit in the race position and read again.", DRIVER_KG, mm, way), OptionalDouble.empty());
     }
 
     private static ReadingDoubt doubt(Cause cause, String words) {

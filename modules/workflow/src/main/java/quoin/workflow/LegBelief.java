@@ -49,6 +49,9 @@ import quoin.mechanics.Turns;
 record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, StateFit.FittedCar standing,
         ResponseBelief belief) {
 
+    /** Standard deviation of one scale set on again, friction of the car left aside (common practice, no source). */
+    private static final double SCALE_REPEATABILITY_KG = 0.15;
+
     /** What is believed now; empty where neither loads nor heights were read in a state that counts. */
     static Optional<LegBelief> of(Day day) {
         Car car = day.car();
@@ -114,7 +117,7 @@ record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, 
 
     private static NoisePrior noise(Car car) {
         NoisePrior garage = NoisePrior.garage();
-        double scale = Math.max(garage.scaleSdN(), KilogramForce.toNewtons(car.instruments().scaleResolutionKg()) / Math.sqrt(12));
+        double scale = KilogramForce.toNewtons(Math.hypot(SCALE_REPEATABILITY_KG, car.instruments().scaleResolutionKg() / Math.sqrt(12)));
         double height = Math.max(0.2, car.instruments().heightResolutionMm() * 0.73 / Math.sqrt(3));
         return new NoisePrior(garage.frictionSdN(), garage.frictionLogSd(), height, garage.heightLogSd(), scale);
     }
