@@ -6,10 +6,12 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.KeyboardFocusManager;
+import java.awt.event.KeyEvent;
 import java.awt.Rectangle;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import org.openide.awt.UndoRedo;
@@ -110,6 +112,8 @@ public abstract class StageWindow extends TopComponent {
         cards.add(empty, EMPTY);
         cards.add(day, DAY);
         add(cards, BorderLayout.CENTER);
+        Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_F3, 0), "toEntry", view::toEntry);
+        Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_F4, 0), "toTurns", view::toTurns);
     }
 
     private JPanel heading() {

@@ -1,0 +1,156 @@
+package quoin.application;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.openide.util.Lookup;
+import quoin.logbook.Day;
+import quoin.logbook.Entry;
+import quoin.logbook.Journal;
+import quoin.workflow.NextStep;
+import quoin.workflow.OrderOfWork;
+import quoin.workflow.spi.Stage;
+
+/**
+ * Walks a rehearsal day in the window as a racer would: looks what the next thing is, does it by the keyboard alone, and
+ * waits until it is in the day's file. What the next thing is, it learns from that file by the same order of work.
+ */
+final class DayWalker {
+
+    /** Alt+N is the one next thing; in a field it is where the next figure goes. */
+    private static final String NEXT = "alt+n";
+    private static final Duration RECORDED = Duration.ofSeconds(20);
+    private static final Duration FOCUS = Duration.ofMillis(700);
+    private static final Duration PLAN = Duration.ofMillis(2500);
+
+    private final Screen screen;
+    private final Path library;
+    private final OrderOfWork order = new OrderOfWork(List.copyOf(Lookup.getDefault().lookupAll(Stage.class)));
+    private final List<String> walked = new ArrayList<>();
+    private final Set<String> pictured = new HashSet<>();
+
+    DayWalker(Screen screen, Path library) {
+        this.screen = screen;
+        this.library = library;
+    }
+
+    /** The folder of the only day in the library, once it is there. */
+    Path dayFolder() {
+        Await.until("a day in the library", RECORDED, () -> day().isPresent());
+        return folder().orElseThrow();
+    }
+
+    private Optional<Path> folder() {
+        if (!Files.isDirectory(library)) {
+            return Optional.empty();
+        }
+        try (Stream<Path> files = Files.walk(library)) {
+            return files.filter(f -> f.endsWith(Journal.FILE)).map(Path::getParent).findFirst();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The day as it is on the disk now. */
+    Optional<Day> day() {
+        return folder().flatMap(f -> {
+            try (Journal journal = Journal.openReadOnly(f)) {
+                return journal.entries().isEmpty() ? Optional.empty() : Optional.of(journal.day());
+            }
+        });
+    }
+
+    NextStep next() {
+        return order.status(day().orElseThrow()).next();
+    }
+
+    /** What was done, step by step, for the message of a failed test. */
+    List<String> walked() {
+        return List.copyOf(walked);
+    }
+
+    /**
+     * Does the next things until one of this kind is due in this stage, or the day is done.
+     *
+     * @param most steps after which a dead end is reported
+     */
+    void walkUntil(String stage, NextStep.Kind kind, int most) {
+        for (int i = 0; i < most; i++) {
+            NextStep next = next();
+            if (next.kind() == NextStep.Kind.DONE || next.kind() == kind && next.stageId().equals(stage)) {
+                return;
+            }
+            step(next);
+        }
+        throw new AssertionError("No end after " + most + " steps:\n" + String.join("\n", walked));
+    }
+
+    /** Does one thing and waits until it is recorded. */
+    void step(NextStep next) {
+        long before = day().orElseThrow().revision();
+        walked.add(before + " " + next.stageId() + " " + next.kind() + ": " + next.words());
+        if (next.kind() == NextStep.Kind.READ && pictured.add(next.stageId())) {
+            screen.keys().press(NEXT);
+            Await.pause(FOCUS);
+            screen.shot("day-" + next.stageId() + "-first");
+        }
+        act(next);
+        if (!Await.holdsWithin(RECORDED, () -> day().orElseThrow().revision() > before)) {
+            screen.shot("day-dead-end");
+            throw new AssertionError("Nothing was recorded. Walked:\n" + String.join("\n", walked));
+        }
+        Await.pause(FOCUS);
+        if (next.kind() == NextStep.Kind.SIGN_OFF || next.kind() == NextStep.Kind.READ && pictured.add(next.stageId() + " read")) {
+            Await.pause(PLAN);
+            screen.shot("day-" + next.stageId() + (next.kind() == NextStep.Kind.READ ? "-read" : "-signed"));
+        }
+    }
+
+    private void act(NextStep next) {
+        Keys keys = screen.keys();
+        switch (next.kind()) {
+            case READ -> {
+                keys.press(NEXT);
+                Await.pause(FOCUS);
+                keys.press("alt+p");
+                Await.pause(FOCUS);
+                keys.press("ctrl+Return");
+            }
+            case TURN -> {
+                Await.pause(PLAN);
+                keys.press(NEXT);
+                Await.pause(FOCUS);
+                keys.press("ctrl+Return");
+            }
+            case CONDITION -> {
+                keys.press(NEXT);
+                Await.pause(FOCUS);
+                if (next.words().contains("kg")) {
+                    keys.type("20").press("Return");
+                }
+            }
+            default -> keys.press(NEXT);
+        }
+    }
+
+    /** Entries of one kind, in order. */
+    <E extends Entry> List<E> entries(Class<E> kind) {
+        return day().orElseThrow().written().stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    void assertNothingMissing(List<Entry> before) {
+        List<Entry> now = day().orElseThrow().written();
+        assertTrue(now.size() >= before.size() && now.subList(0, before.size()).equals(before),
+                "entries were lost: " + before.size() + " before, " + now.size() + " now");
+    }
+}

@@ -1,0 +1,118 @@
+package quoin.application;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
+import quoin.logbook.Day;
+import quoin.logbook.Entry;
+import quoin.workflow.NextStep;
+
+/** A whole set-up day of the practice car, walked in the assembled application by the keyboard alone. */
+@WindowTest
+class SetUpDayIT {
+
+    private static final Duration START = Duration.ofSeconds(90);
+    private static final Duration END = Duration.ofSeconds(30);
+    private static final Duration SETTLE = Duration.ofSeconds(4);
+    private static final int MOST_STEPS = 160;
+
+    @TempDir
+    Path home;
+
+    @Test
+    void aWholeDayToItsCloseAndOpenAgain(Screen screen) {
+        DayWalker walker = new DayWalker(screen, home.resolve("library"));
+        try (AppRunner app = start(screen, "--demo")) {
+            walker.dayFolder();
+            Await.pause(SETTLE);
+            walker.walkUntil("final-recheck", NextStep.Kind.READ, MOST_STEPS);
+            turnOneNotchTooMany(screen, walker);
+            walker.walkUntil("", NextStep.Kind.DONE, MOST_STEPS);
+            screen.shot("day-closed");
+            assertWholeDay(walker);
+            leave(screen, app);
+        }
+        List<Entry> written = walker.day().orElseThrow().written();
+        try (AppRunner app = start(screen)) {
+            Await.pause(SETTLE);
+            screen.shot("day-opened-again");
+            assertEquals(NextStep.Kind.DONE, walker.next().kind());
+            walker.assertNothingMissing(written);
+            assertEquals(List.of(), app.log().problems());
+            leave(screen, app);
+        }
+        assertEquals(written, walker.day().orElseThrow().written(), "looking at a day writes nothing");
+    }
+
+    @Test
+    void aKillInTheMiddleLosesNothing(Screen screen) {
+        DayWalker walker = new DayWalker(screen, home.resolve("library"));
+        List<Entry> written;
+        NextStep due;
+        try (AppRunner app = start(screen, "--demo")) {
+            walker.dayFolder();
+            Await.pause(SETTLE);
+            walker.walkUntil("ride-height", NextStep.Kind.TURN, MOST_STEPS);
+            written = walker.day().orElseThrow().written();
+            due = walker.next();
+            app.kill();
+        }
+        walker.assertNothingMissing(written);
+        try (AppRunner app = start(screen)) {
+            Await.pause(SETTLE);
+            screen.shot("day-after-kill");
+            assertEquals(due, walker.next(), "the same thing is due after the kill");
+            walker.step(due);
+            walker.assertNothingMissing(written);
+            assertEquals(written.size() + 1, walker.day().orElseThrow().written().size());
+            leave(screen, app);
+        }
+    }
+
+    /** In the re-check somebody turns a perch by two turns: the day must send him back to the weights, and then on. */
+    private static void turnOneNotchTooMany(Screen screen, DayWalker walker) {
+        long before = walker.day().orElseThrow().revision();
+        screen.keys().press("alt+3");
+        Await.pause(Duration.ofSeconds(1));
+        screen.keys().press("F4");
+        Await.pause(Duration.ofSeconds(1));
+        screen.keys().type("2t down").press("ctrl+Return");
+        Await.until("the turn to be recorded", END, () -> walker.day().orElseThrow().revision() > before);
+    }
+
+    private static void assertWholeDay(DayWalker walker) {
+        Day day = walker.day().orElseThrow();
+        assertTrue(day.closed().isPresent(), "the day is closed");
+        assertTrue(day.closed().orElseThrow().outOfOrder().isEmpty(), "in order");
+        List<String> signed = walker.entries(Entry.SignOff.class).stream().map(s -> s.header().stage()).distinct().toList();
+        assertEquals(List.of("preparation", "ride-height", "corner-weights", "wheel-angles", "final-recheck"), signed);
+        long angles = walker.entries(Entry.SignOff.class).stream().filter(s -> s.header().stage().equals("wheel-angles"))
+                .findFirst().orElseThrow().number();
+        assertFalse(walker.entries(Entry.Adjustment.class).stream().noneMatch(a -> a.number() > angles),
+                "no loop back from the re-check");
+        assertTrue(day.targets().of(ReadingId.ofCar(ReadingKind.CROSS)).isPresent());
+    }
+
+    private AppRunner start(Screen screen, String... options) {
+        String[] all = new String[options.length + 1];
+        all[0] = "-J-Dquoin.library=" + home.resolve("library");
+        System.arraycopy(options, 0, all, 1, options.length);
+        AppRunner app = AppRunner.start(screen, home, all);
+        screen.waitForWindow("^Quoin", START);
+        return app;
+    }
+
+    private static void leave(Screen screen, AppRunner app) {
+        screen.keys().press("alt+f").press("x");
+        assertEquals(0, app.waitForExit(END));
+        assertEquals(List.of(), app.log().problems());
+    }
+}
