@@ -48,10 +48,9 @@ public final class Ouzel23 {
 
     /** The car as its racer believes it to be. */
     public static Car car() {
-        SuspensionChoice measured = new SuspensionChoice("measured", Map.of());
         return new Car("ouzel-23", "Ouzel 23", 2380,
-                new PerAxle<>(new AxleSetup(1440, Optional.of(new AntiRollBar(of(BAR_RATE_N_PER_MM))), measured),
-                        new AxleSetup(1420, Optional.empty(), measured)),
+                new PerAxle<>(new AxleSetup(1440, Optional.of(new AntiRollBar(of(BAR_RATE_N_PER_MM))), seen(true)),
+                        new AxleSetup(1420, Optional.empty(), seen(false))),
                 PerCorner.of(Ouzel23::corner), masses(), heightPoints(), targets(),
                 new LoadCase("driver, dressed", of(20), new PerAxle<>(of(1.4), of(1.5))), Instruments.usual(),
                 List.of(Corner.LF, Corner.LR, Corner.RR, Corner.RF));
@@ -59,6 +58,17 @@ public final class Ouzel23 {
 
     private static OptionalDouble of(double value) {
         return OptionalDouble.of(value);
+    }
+
+    /** What the owner has seen his links do, near the truth and not quite it; caster rods are only in front. */
+    private static SuspensionChoice seen(boolean front) {
+        Map<String, String> seen = new LinkedHashMap<>(Map.of("camber_deg_per_mm", "-0.03", "camberRod.camber_deg_per_turn", "0.30",
+                "camberRod.toe_deg_per_turn", "-0.10", "camberRod.lift_mm_per_turn", "0.3", "toeLink.toe_deg_per_turn", "0.48"));
+        if (front) {
+            seen.putAll(Map.of("casterRod.caster_deg_per_turn", "0.34", "casterRod.toe_deg_per_turn", "0.05",
+                    "casterRod.lift_mm_per_turn", "0.2"));
+        }
+        return new SuspensionChoice("measured", seen);
     }
 
     private static CornerSetup corner(Corner corner) {

@@ -55,7 +55,7 @@ public final class CurrentDay {
 
     /** The instance of the running application, with every installed stage. */
     public CurrentDay() {
-        this(Lookup.getDefault().lookupAll(Stage.class), PlanSource.SPRING_LEGS);
+        this(Lookup.getDefault().lookupAll(Stage.class), PlanSource.BY_STAGE);
         failureListeners.add(words -> DialogDisplayer.getDefault().notifyLater(
                 new NotifyDescriptor.Message(words, NotifyDescriptor.WARNING_MESSAGE)));
     }

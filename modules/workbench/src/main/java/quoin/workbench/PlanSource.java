@@ -7,6 +7,8 @@ import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
 import quoin.car.ReadingId;
 import quoin.logbook.Day;
+import quoin.suspension.spi.SuspensionTypes;
+import quoin.workflow.AnglePlanner;
 import quoin.workflow.Predicted;
 import quoin.workflow.RoundPlan;
 import quoin.workflow.RoundPlanner;
@@ -15,11 +17,13 @@ import quoin.workflow.spi.Stage;
 /** Makes the plan of the next round and predicts what turns do; called off the event thread. */
 public interface PlanSource {
 
-    /** Plans of the perches and pushrods for the stages that turn them; no plan for the others. */
-    PlanSource SPRING_LEGS = new PlanSource() {
+    /** Plans of perches and pushrods, or of the wheel angles, by what a stage turns; the suspension types are those installed. */
+    PlanSource BY_STAGE = new PlanSource() {
         @Override
         public List<RoundPlan> plans(Day day, Stage stage, PlanCancellation cancellation) {
-            return stage.adjusters().stream().anyMatch(AdjusterKind::isSpringLeg) ? RoundPlanner.options(day, cancellation) : List.of();
+            SuspensionTypes types = SuspensionTypes.installed();
+            return stage.adjusters().stream().anyMatch(AdjusterKind::isSpringLeg) ? RoundPlanner.options(day, types, cancellation)
+                    : stage.adjusters().isEmpty() ? List.of() : AnglePlanner.plan(day, types, cancellation).stream().toList();
         }
 
         @Override

@@ -12,6 +12,7 @@ import quoin.adjustment.ReadingForecast;
 import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.HeightPoint;
+import quoin.car.PerCorner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.car.Target;
@@ -174,6 +175,17 @@ final class LegReadings {
             }
         }
         return all;
+    }
+
+    /** How far each wheel moves against the body by the turns, mm, plus in bump; by the exact mechanics of the car as described. */
+    PerCorner<Double> travelMm(double[] turns) {
+        return PerCorner.of(c -> {
+            double travel = 0;
+            for (int j = 0; j < turns.length; j++) {
+                travel += exact.get(j).wheelTravelMm().get(c) * turns[j];
+            }
+            return travel;
+        });
     }
 
     private double lastRead(Row row) {

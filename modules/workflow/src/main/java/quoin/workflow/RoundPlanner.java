@@ -1,6 +1,7 @@
 package quoin.workflow;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,6 +21,7 @@ import quoin.car.ReadingId;
 import quoin.car.Setting;
 import quoin.logbook.Day;
 import quoin.quantities.Turns;
+import quoin.suspension.spi.SuspensionTypes;
 
 /**
  * The plan of the next round of perches and pushrods: whole steps that bring cross weight and all heights to target
@@ -52,6 +54,16 @@ public final class RoundPlanner {
      * @param cancellation asked during long searches
      */
     public static List<RoundPlan> options(Day day, PlanCancellation cancellation) {
+        return options(day, new SuspensionTypes(List.of()), cancellation);
+    }
+
+    /**
+     * The same, with what the turns do to the wheel angles.
+     *
+     * @param types        the suspension types at hand
+     * @param cancellation asked during long searches
+     */
+    public static List<RoundPlan> options(Day day, SuspensionTypes types, PlanCancellation cancellation) {
         Optional<LegBelief> known = LegBelief.of(day);
         if (known.isEmpty()) {
             return List.of();
@@ -70,7 +82,7 @@ public final class RoundPlanner {
             PlanOption option = offered.options().get(i);
             double[] turns = option.plan().turns();
             boolean first = i == offered.first();
-            RoundPlan plan = new RoundPlan(day.revision(), moves(day, legs, turns), readings.predicted(turns),
+            RoundPlan plan = new RoundPlan(day.revision(), moves(day, legs, turns), predicted(day, types, readings, turns),
                     OptionalDouble.of(option.inside().value()), now,
                     first ? offered.reason().sentence() : words.option(option), words.notReachable(offered), words.assumed());
             plans.add(first ? 0 : plans.size(), plan);
@@ -103,6 +115,12 @@ public final class RoundPlanner {
         return LegReadings.of(day, legs).predicted(amounts);
     }
 
+    private static Map<ReadingId, Predicted> predicted(Day day, SuspensionTypes types, LegReadings readings, double[] turns) {
+        Map<ReadingId, Predicted> all = new LinkedHashMap<>(readings.predicted(turns));
+        all.putAll(LegEffects.ofTravel(day, AnglePlanner.described(day.car(), types), readings.travelMm(turns)));
+        return all;
+    }
+
     private static StepProblem problem(Day day, LegBelief legs, LegReadings readings) {
         return new StepProblem(readings.errors(), readings.tolerances(), readings.sensitivityPerTurn(), steps(day, legs),
                 PRICE_PER_VISIT, PRICE_PER_TURN);
@@ -113,7 +131,7 @@ public final class RoundPlanner {
         return legs.adjusters().stream().map(a -> step(day, a)).toList();
     }
 
-    private static StepAdjuster step(Day day, Adjuster adjuster) {
+    static StepAdjuster step(Day day, Adjuster adjuster) {
         String id = adjuster.id().toString();
         String visit = adjuster.id().corner().name();
         Setting.Thread thread = (Setting.Thread) adjuster.setting();
@@ -151,10 +169,19 @@ public final class RoundPlanner {
         return moves;
     }
 
-    /** "2 turns + 3 notches up". */
+    /** "2 turns + 3 notches up", "1 flat toe in", "0.5 mm top out". */
     static String words(Adjuster adjuster, double turns) {
-        Setting.Thread thread = (Setting.Thread) adjuster.setting();
-        return Turns.text(Math.abs(turns), thread.stepsPerTurn(), thread.stepName()) + (turns > 0 ? " up" : " down");
+        String amount = adjuster.setting() instanceof Setting.Thread thread
+                ? Turns.text(Math.abs(turns), thread.stepsPerTurn(), thread.stepName())
+                : String.format(Locale.ROOT, "%.2f mm", Math.abs(turns));
+        boolean plus = turns > 0;
+        return amount + switch (adjuster.id().kind()) {
+            case PERCH, PUSHROD -> plus ? " up" : " down";
+            case CAMBER_ROD, CAMBER_SHIM -> plus ? " top out" : " top in";
+            case CASTER_ROD -> plus ? " top rearward" : " top forward";
+            case TOE_LINK -> plus ? " toe in" : " toe out";
+            case BAR_LINK -> plus ? " onto the left wheel" : " onto the right wheel";
+        };
     }
 
     /** What an assumption says in one line. */
