@@ -41,7 +41,7 @@ public final class EntryBenchmark {
     private static final String STAGE = "corner-weights";
     private static final long SEED = 20260411;
 
-    private final CurrentDay current = new CurrentDay(Lookup.getDefault().lookupAll(Stage.class), PlanSource.SPRING_LEGS);
+    private final CurrentDay current = new CurrentDay(Lookup.getDefault().lookupAll(Stage.class), PlanSource.BY_STAGE);
     private final Random random = new Random(SEED);
     private final Car car = Ouzel23.car();
     private final List<ReadingId> readings = Stream.concat(car.cornerReadings(ReadingKind.LOAD).stream(), car.heightReadings().stream())
