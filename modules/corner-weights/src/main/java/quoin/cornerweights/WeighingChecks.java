@@ -2,12 +2,12 @@ package quoin.cornerweights;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
@@ -56,13 +56,19 @@ final class WeighingChecks {
         return List.copyOf(findings);
     }
 
+    /** The last two entries in which all four loads were read, the older one first; fewer where there were fewer. */
     private static List<Long> weighings(Day day) {
-        Set<Long> entries = new TreeSet<>();
-        day.history(ReadingId.of(ReadingKind.LOAD, Corner.LF)).forEach(f -> entries.add(f.entry()));
-        for (Corner corner : Corner.values()) {
-            entries.retainAll(day.history(ReadingId.of(ReadingKind.LOAD, corner)).stream().map(Figure::entry).toList());
+        List<Figure> lf = day.history(ReadingId.of(ReadingKind.LOAD, Corner.LF));
+        List<Long> found = new ArrayList<>();
+        for (int i = lf.size() - 1; i >= 0 && found.size() < 2; i--) {
+            long entry = lf.get(i).entry();
+            boolean together = List.of(Corner.values()).stream().allMatch(c -> day.latestAt(ReadingId.of(ReadingKind.LOAD, c), entry)
+                    .filter(f -> f.entry() == entry).isPresent());
+            if (together) {
+                found.add(0, entry);
+            }
         }
-        return List.copyOf(entries);
+        return found;
     }
 
     /** True where anything happened between that may change total or shares, or the two were not read in the same state. */
@@ -92,7 +98,7 @@ final class WeighingChecks {
         if (Math.abs(change) <= limit) {
             return Optional.empty();
         }
-        return Optional.of(Finding.warning(String.format(
+        return Optional.of(Finding.warning(String.format(Locale.ROOT,
                 "%s changed by %+.2f %s since the last weighing, which perches cannot do: %s; zero the scales and weigh again",
                 sentence(kind.words()), change, unit, likely), id));
     }

@@ -2,6 +2,7 @@ package quoin.preparation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -85,7 +86,7 @@ public final class PreparationStage implements Stage {
         for (Corner corner : Corner.values()) {
             ReadingId zero = ReadingId.of(ReadingKind.SCALE_ZERO, corner);
             day.latest(zero).filter(f -> Math.abs(f.value()) > ZERO_DRIFT_KG).ifPresent(f -> findings.add(Finding.warning(
-                    String.format("%s scale shows %+.1f kg with nothing on it: look for a shim or spanner on the pad, then zero it again",
+                    String.format(Locale.ROOT, "%s scale shows %+.1f kg with nothing on it: look for a shim or spanner on the pad, then zero it again",
                             corner, f.value()), zero)));
         }
         return List.copyOf(findings);
@@ -97,7 +98,7 @@ public final class PreparationStage implements Stage {
         if (left.isEmpty() || right.isEmpty() || Math.abs(left.get() - right.get()) < PRESSURE_DIFFERENCE_BAR) {
             return Optional.empty();
         }
-        return Optional.of(Finding.warning(String.format(
+        return Optional.of(Finding.warning(String.format(Locale.ROOT,
                 "%s and %s pressures differ by %.2f bar: a soft tyre on one side passes for a wrong perch; set them equal",
                 axle.left(), axle.right(), Math.abs(left.get() - right.get()))));
     }
@@ -112,7 +113,7 @@ public final class PreparationStage implements Stage {
             }
             warp += (corner == Corner.LF || corner == Corner.RR ? 1 : -1) * height.get();
         }
-        return Math.abs(warp) < PAD_WARP_MM ? Optional.empty() : Optional.of(Finding.warning(String.format(
+        return Math.abs(warp) < PAD_WARP_MM ? Optional.empty() : Optional.of(Finding.warning(String.format(Locale.ROOT,
                 "The pads are not one plane: %s stand %.1f mm high in all against the other diagonal; shim the low pads",
                 warp > 0 ? "LF and RR" : "RF and LR", Math.abs(warp))));
     }

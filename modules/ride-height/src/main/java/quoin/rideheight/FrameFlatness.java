@@ -2,6 +2,7 @@ package quoin.rideheight;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quoin.car.Axle;
@@ -55,7 +56,7 @@ final class FrameFlatness {
         double[] remedy = {twist, -twist, -twist / widthRatio, twist / widthRatio};
         Suspect likely = List.of(Corner.values()).stream().map(c -> suspect(day, c, heights[c.ordinal()], remedy[c.ordinal()], entry))
                 .max(Comparator.comparingDouble(Suspect::surpriseMm)).orElseThrow();
-        String words = String.format("The frame is not flat: front tilt and rear tilt differ by %.1f mm. Most likely %s was misread: "
+        String words = String.format(Locale.ROOT, "The frame is not flat: front tilt and rear tilt differ by %.1f mm. Most likely %s was misread: "
                 + "%.1f mm would be flat; measure it again, else the frame is twisted", Math.abs(twist), likely.reading().words(),
                 likely.flatMm());
         return List.of(Finding.warning(words, likely.reading()).suggesting(likely.flatMm()));

@@ -2,6 +2,7 @@ package quoin.wheelangles;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quoin.car.Axle;
@@ -49,9 +50,9 @@ final class AngleChecks {
         }
         double wanted = wanted(day, left) - wanted(day, right);
         double difference = l.get() - r.get();
-        return Math.abs(difference - wanted) <= limit + 1e-9 ? Optional.empty() : Optional.of(Finding.warning(String.format(
+        return Math.abs(difference - wanted) <= limit + 1e-9 ? Optional.empty() : Optional.of(Finding.warning(String.format(Locale.ROOT,
                 "%s %s is %.2f\u00b0 and %s %.2f\u00b0: %.2f\u00b0 apart%s; %s", axle.left(), kind.words(), l.get(), axle.right(), r.get(),
-                Math.abs(difference), wanted == 0 ? "" : String.format(" (%.2f\u00b0 wanted)", Math.abs(wanted)), so)));
+                Math.abs(difference), wanted == 0 ? "" : String.format(Locale.ROOT, " (%.2f\u00b0 wanted)", Math.abs(wanted)), so)));
     }
 
     /** Target of a side; both count as 0 where only one of them is known, so that no difference is asked for. */
@@ -68,7 +69,7 @@ final class AngleChecks {
         if (angle.isEmpty() || Math.abs(angle.getAsDouble()) <= THRUST_DEG) {
             return Optional.empty();
         }
-        return Optional.of(Finding.warning(String.format("Thrust angle %.2f\u00b0 to the %s: the car crabs and the steering wheel will "
+        return Optional.of(Finding.warning(String.format(Locale.ROOT, "Thrust angle %.2f\u00b0 to the %s: the car crabs and the steering wheel will "
                 + "sit crooked; set the rear toe equal before the front", Math.abs(angle.getAsDouble()),
                 angle.getAsDouble() > 0 ? "left" : "right"), id));
     }

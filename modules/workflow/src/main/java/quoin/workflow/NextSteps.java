@@ -50,7 +50,10 @@ final class NextSteps {
         return stages.isEmpty() ? "" : stages.get(stages.size() - 1).id();
     }
 
-    /** What a signed stage that no longer holds asks for; left to the open stage where that is its own work. */
+    /**
+     * What a signed stage that no longer holds asks for; left to the open stage where that is its own work. The driver comes
+     * back first, as that may be all there is to it.
+     */
     private Optional<NextStep> again(Stage stage, Optional<Stage> open) {
         List<Problem> problems = rules.notHolding(stage).stream()
                 .filter(p -> open.isEmpty() || !rules.workOf(open.get(), stage, p)).toList();
@@ -58,6 +61,11 @@ final class NextSteps {
             return Optional.empty();
         }
         boolean onlyReading = problems.stream().allMatch(p -> p.kind() == Problem.Kind.READ);
+        Optional<Requirement> driver = assessor.requirements(stage).stream()
+                .filter(r -> r.key().equals(Conditions.DRIVER) && !assessor.holds(r)).findFirst();
+        if (onlyReading && driver.isPresent()) {
+            return condition(stage, List.of(driver.get()));
+        }
         if (open.isPresent() && onlyReading && readsAll(open.get(), problems)) {
             List<Problem> together = new ArrayList<>(problems);
             together.addAll(rules.toSign(open.get()));
