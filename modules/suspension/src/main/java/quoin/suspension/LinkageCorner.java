@@ -1,6 +1,7 @@
 package quoin.suspension;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +16,7 @@ import quoin.suspension.solver.Geometry;
 import quoin.suspension.solver.Loops;
 import quoin.suspension.solver.Walker;
 
-/** A corner with hard points. */
+/** A corner with hard points. The walker reaches every position from the one before. */
 final class LinkageCorner implements CornerKinematics {
     private final Side side;
     private final CarriedWheel wheel;
@@ -42,24 +43,31 @@ final class LinkageCorner implements CornerKinematics {
         List<CornerPosition> found = new ArrayList<>(positions.size());
         Walker walker = loops.walker();
         for (WheelPosition position : positions) {
-            move(walker, position);
+            if (!move(walker, position)) {
+                // the straight way from the last position may be locked where the one from the design position is not
+                walker = loops.walker();
+                if (!move(walker, position)) {
+                    throw new UnreachablePositionException(position, reached(walker), "the links lock on the way");
+                }
+            }
             found.add(position(walker, position));
         }
         return found;
     }
 
-    private void move(Walker walker, WheelPosition to) {
+    private boolean move(Walker walker, WheelPosition to) {
         if (to.rackLeftMm() != 0 && !loops.hasRack()) {
             throw new UnreachablePositionException(to, new WheelPosition(to.travelMm(), 0), "this suspension is not steered");
         }
         double[] heights = new double[loops.drives()];
-        java.util.Arrays.fill(heights, to.travelMm());
+        Arrays.fill(heights, to.travelMm());
         if (!walker.moveTo(side.sign() * to.rackLeftMm(), heights)) {
-            throw new UnreachablePositionException(to, reached(walker), "the links lock on the way");
+            return false;
         }
         if (wheel.coil() != null && Double.isNaN(wheel.coil().length(walker.pose(), walker.geometry()))) {
             throw new UnreachablePositionException(to, WheelPosition.DESIGN, "the rocker cannot follow its rod");
         }
+        return true;
     }
 
     private WheelPosition reached(Walker walker) {
@@ -68,7 +76,7 @@ final class LinkageCorner implements CornerKinematics {
 
     private CornerPosition position(Walker walker, WheelPosition position) {
         double[] all = new double[loops.drives()];
-        java.util.Arrays.fill(all, 1);
+        Arrays.fill(all, 1);
         Map<CurveOutput, Double> values = wheel.outputs(walker, walker.motion(loops.heightChange(all)));
         return new CornerPosition(position, Optional.of(place(walker.pose().origin())),
                 Optional.of(place(wheel.contactPoint(walker))), values);

@@ -15,6 +15,11 @@ public interface Constraint {
      */
     void linearise(Pose pose, Geometry geometry, double[] residual, double[] jacobian, int row);
 
+    /** Writes the residuals alone, in mm. */
+    default void residual(Pose pose, Geometry geometry, double[] residual, int row) {
+        linearise(pose, geometry, residual, new double[6 * (row + rows())], row);
+    }
+
     /** Writes how the residuals change, at this pose, for a change of the geometry; mm per unit of the change. */
     void partial(Pose pose, Geometry geometry, Geometry change, double[] out, int row);
 }

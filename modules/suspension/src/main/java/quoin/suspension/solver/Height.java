@@ -25,6 +25,14 @@ record Height(int fixedPoint, int movingPoint) implements Constraint {
     }
 
     @Override
+    public void residual(Pose pose, Geometry geometry, double[] residual, int row) {
+        double[] r = pose.rotation;
+        double[] m = geometry.moving;
+        int c = 3 * movingPoint;
+        residual[row] = pose.origin[2] + r[6] * m[c] + r[7] * m[c + 1] + r[8] * m[c + 2] - geometry.fixed[3 * fixedPoint + 2];
+    }
+
+    @Override
     public void partial(Pose pose, Geometry geometry, Geometry change, double[] out, int row) {
         out[row] = pose.direction(change.moving, 3 * movingPoint)[2] - change.fixed[3 * fixedPoint + 2];
     }

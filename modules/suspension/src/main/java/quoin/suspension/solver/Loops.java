@@ -1,6 +1,7 @@
 package quoin.suspension.solver;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -10,7 +11,7 @@ import java.util.List;
 public final class Loops {
     static final int UNKNOWNS = 6;
 
-    final List<Constraint> constraints;
+    final Constraint[] constraints;
     final Geometry design;
     final double[] origin;
     final int[] heightPoints;
@@ -33,11 +34,11 @@ public final class Loops {
             heightPoints[i] = fixedCount - drivenPoints.length + i;
             all.add(new Height(heightPoints[i], drivenPoints[i]));
         }
-        constraints = List.copyOf(all);
+        constraints = all.toArray(Constraint[]::new);
         this.design = design;
         this.origin = origin.clone();
         this.rackPoints = rackPoints.clone();
-        int rows = constraints.stream().mapToInt(Constraint::rows).sum();
+        int rows = Arrays.stream(constraints).mapToInt(Constraint::rows).sum();
         if (rows != UNKNOWNS) {
             throw new IllegalArgumentException("joints and driven heights give " + rows + " equations, a rigid body needs 6");
         }

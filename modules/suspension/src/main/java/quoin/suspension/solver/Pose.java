@@ -32,6 +32,11 @@ public final class Pose {
         return origin.clone();
     }
 
+    /** Whether it is turned by less than a right angle from its design position. */
+    boolean isUpright() {
+        return rotation[0] + rotation[4] + rotation[8] > 1;
+    }
+
     /** A direction of the body in the axes of the car. */
     public double[] direction(double[] own) {
         return direction(own, 0);
@@ -67,9 +72,17 @@ public final class Pose {
         origin[1] += dy;
         origin[2] += dz;
         double square = wx * wx + wy * wy + wz * wz;
-        double angle = Math.sqrt(square);
-        double a = angle < 1e-4 ? 1 - square / 6 : Math.sin(angle) / angle;
-        double b = angle < 1e-4 ? 0.5 - square / 24 : (1 - Math.cos(angle)) / square;
+        double a;
+        double b;
+        if (square < 1e-3) {
+            // the series to the order that double precision shows
+            a = 1 - square / 6 * (1 - square / 20 * (1 - square / 42));
+            b = 0.5 - square / 24 * (1 - square / 30 * (1 - square / 56));
+        } else {
+            double angle = Math.sqrt(square);
+            a = Math.sin(angle) / angle;
+            b = (1 - Math.cos(angle)) / square;
+        }
         double[] r = rotation;
         for (int c = 0; c < 3; c++) {
             double x = r[c];

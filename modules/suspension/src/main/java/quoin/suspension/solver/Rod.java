@@ -33,6 +33,20 @@ public record Rod(int fixedPoint, int movingPoint, int lengthIndex) implements C
     }
 
     @Override
+    public void residual(Pose pose, Geometry geometry, double[] residual, int row) {
+        double[] r = pose.rotation;
+        double[] m = geometry.moving;
+        double[] f = geometry.fixed;
+        int c = 3 * movingPoint;
+        int b = 3 * fixedPoint;
+        double dx = pose.origin[0] + r[0] * m[c] + r[1] * m[c + 1] + r[2] * m[c + 2] - f[b];
+        double dy = pose.origin[1] + r[3] * m[c] + r[4] * m[c + 1] + r[5] * m[c + 2] - f[b + 1];
+        double dz = pose.origin[2] + r[6] * m[c] + r[7] * m[c + 1] + r[8] * m[c + 2] - f[b + 2];
+        double length = geometry.lengths[lengthIndex];
+        residual[row] = 0.5 * ((dx * dx + dy * dy + dz * dz) / length - length);
+    }
+
+    @Override
     public void partial(Pose pose, Geometry geometry, Geometry change, double[] out, int row) {
         double[] along = Vectors.unit(Vectors.minus(pose.point(geometry.moving, 3 * movingPoint), geometry.fixedPoint(fixedPoint)));
         out[row] = Vectors.dot(along, Vectors.minus(pose.direction(change.moving, 3 * movingPoint), change.fixedPoint(fixedPoint)))

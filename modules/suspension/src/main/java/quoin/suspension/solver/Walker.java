@@ -5,14 +5,20 @@ import java.util.Arrays;
 /**
  * Moves a linkage from position to position without leaving the assembled branch. Newton's method from the last position;
  * a step is halved where Newton does not settle, where its corrections outgrow its first step (which is the prediction
- * along the tangent), or where the determinant changes sign: that is the fold where the linkage locks. Mutable; for one
- * thread.
+ * along the tangent), or where the determinant changes sign: that is the fold where the linkage locks. More than a right
+ * angle from its design position the body is not followed: far out, a linkage of rods can be walked to another assembly
+ * without locking, through places where real links would have met. Mutable; for one thread.
  */
 public final class Walker {
-    private static final double LONGEST_STEP_MM = 20;
+    private static final double LONGEST_STEP_MM = 40;
     private static final double SHORTEST_STEP_MM = 1e-3;
-    private static final int ITERATIONS = 9;
-    private static final double SETTLED = 1e-7;
+    private static final int ITERATIONS = 12;
+    /** Settled where the next correction, told by the shrinking of the last two, would be smaller; mm. */
+    static final double SETTLED = 1e-10;
+    /** Corrections together, as a share of the first step, beyond which the prediction was too far off. */
+    private static final double LARGEST_CORRECTION = 0.3;
+    /** Share of the correction before above which the derivatives are renewed. */
+    private static final double SMALL_SHARE = 0.02;
     /** Lever that makes radians comparable to mm. */
     private static final double SCALE_MM = 200;
     /** Share of the design position's determinant under which the linkage counts as locked. */
@@ -28,6 +34,8 @@ public final class Walker {
     private final double[] jacobian = new double[Loops.UNKNOWNS * Loops.UNKNOWNS];
     private final Linear6 linear = new Linear6();
     private final double designDeterminant;
+    /** Whether the equations are taken apart at the very pose. */
+    private boolean fresh;
     private long iterations;
 
     Walker(Loops loops) {
@@ -74,6 +82,7 @@ public final class Walker {
                 step = Math.min(LONGEST_STEP_MM, 2 * step);
             } else {
                 pose.set(saved);
+                fresh = false;
                 System.arraycopy(from, 0, drive, 0, drive.length);
                 applyDrive();
                 step = Math.min(step, distance) / 2;
@@ -104,33 +113,55 @@ public final class Walker {
         }
     }
 
-    /** Newton; leaves the equations taken apart at the pose before the last, negligible, correction. */
+    /**
+     * Newton. The derivatives are kept as long as each correction is a small share of the one before: the linkage is then
+     * nearly linear between, and no fold lies there.
+     */
     private boolean settle() {
-        double firstStep = 0;
+        double first = 0;
+        double last = 0;
         double corrections = 0;
+        boolean renew = !fresh;
         for (int i = 0; i < ITERATIONS; i++) {
             iterations++;
-            linearise();
-            double determinant = linear.decompose(jacobian, SCALE_MM) / designDeterminant;
-            if (!(determinant > LOCKED)) {
+            if (renew && !decompose()) {
                 return false;
             }
+            residuals();
             linear.solve(residual, SCALE_MM);
             double step = size(residual);
             pose.move(-residual[0], -residual[1], -residual[2], -residual[3], -residual[4], -residual[5]);
-            if (step < SETTLED) {
-                return true;
+            fresh = false;
+            double share = i == 0 ? 1 : step / last;
+            if (step * Math.min(1, share) < SETTLED) {
+                return pose.isUpright();
             }
             if (i == 0) {
-                firstStep = step;
+                first = step;
             } else {
                 corrections += step;
-                if (!(corrections <= firstStep)) {
+                if (!(corrections <= LARGEST_CORRECTION * first)) {
                     return false;
                 }
             }
+            renew = i > 0 && share > SMALL_SHARE;
+            last = step;
         }
         return false;
+    }
+
+    private boolean decompose() {
+        linearise();
+        fresh = true;
+        return linear.decompose(jacobian, SCALE_MM) / designDeterminant > LOCKED;
+    }
+
+    private void residuals() {
+        int row = 0;
+        for (Constraint constraint : loops.constraints) {
+            constraint.residual(pose, geometry, residual, row);
+            row += constraint.rows();
+        }
     }
 
     private static double size(double[] step) {
@@ -154,6 +185,9 @@ public final class Walker {
      * reference point (mm) and rotation vector (rad) per unit of the change. Valid after a successful move.
      */
     public double[] motion(Geometry change) {
+        if (!fresh) {
+            decompose();
+        }
         double[] partial = new double[Loops.UNKNOWNS];
         int row = 0;
         for (Constraint constraint : loops.constraints) {
