@@ -11,6 +11,7 @@ public final class Calculations {
     public static List<Calculation> all() {
         return List.of(new CornerLoadsCalculation(), new AdjustmentPlanCalculation(), new CgHeightCalculation(),
                 new PadShimsCalculation(), new ShareUncertaintyCalculation(),
-                new SuspensionCurvesCalculation(SuspensionTypes::installed));
+                new SuspensionCurvesCalculation(SuspensionTypes::installed), new StringToeCalculation(),
+                new CamberOnSlopeCalculation(), new CasterSweepCalculation());
     }
 }

@@ -28,7 +28,7 @@ record CornerRequest(SuspensionType type, Side side, ParameterValues values) {
 
     static CornerRequest read(Fields corner, SuspensionTypes types) {
         SuspensionType type = type(corner, types);
-        Side side = side(corner);
+        Side side = corner.isLeft("side") ? Side.LEFT : Side.RIGHT;
         Map<String, Fields> groups = new HashMap<>();
         Map<String, double[]> figures = new HashMap<>();
         Map<String, String> choices = new HashMap<>();
@@ -60,14 +60,6 @@ record CornerRequest(SuspensionType type, Side side, ParameterValues values) {
         return types.find(OTHER_NAMES.getOrDefault(name, name.replace('_', '-'))).orElseThrow(() -> new RefusedException(
                 corner.path("type"), "must be one of " + types.all().stream().map(t -> t.id().replace('-', '_')).sorted()
                         .collect(Collectors.joining(", "))));
-    }
-
-    private static Side side(Fields corner) {
-        return switch (corner.text("side")) {
-            case "left" -> Side.LEFT;
-            case "right" -> Side.RIGHT;
-            default -> throw new RefusedException(corner.path("side"), "must be left or right");
-        };
     }
 
     /** The object that holds a parameter; null where an optional one's is not there. */

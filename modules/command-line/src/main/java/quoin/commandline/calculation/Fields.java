@@ -134,6 +134,15 @@ public final class Fields {
         return value.asText();
     }
 
+    /** A side, left or right. @return true for the left */
+    public boolean isLeft(String name) {
+        return switch (text(name)) {
+            case "left" -> true;
+            case "right" -> false;
+            default -> throw new RefusedException(path(name), "must be left or right");
+        };
+    }
+
     /** A list of objects, at least one. */
     public List<Fields> objects(String name) {
         JsonNode list = list(get(name), path(name));
