@@ -117,11 +117,11 @@ public final class EntryBenchmark {
             }
         };
         EventQueue.invokeAndWait(() -> {
-            current.addListener(listener);
+            current.addPlanListener(listener);
             current.plans(STAGE);
         });
         there.await();
-        EventQueue.invokeAndWait(() -> current.removeListener(listener));
+        EventQueue.invokeAndWait(() -> current.removePlanListener(listener));
         return (System.nanoTime() - begun) / 1e6;
     }
 

@@ -60,6 +60,7 @@ final class CornerWeightsView implements StageView {
     private final CrossTargetsPanel targets;
     private final CornerBlock block = new CornerBlock();
     private final FigureTable figures = new FigureTable();
+    private final FigureTable centre = new FigureTable();
     private final FindingsList findings = new FindingsList();
     private final JPanel history = new JPanel(new BorderLayout());
     private final JPanel component;
@@ -77,7 +78,7 @@ final class CornerWeightsView implements StageView {
         round.onTurned(settle::toButton);
         conditions.onAllHold(grid::toFirst);
         JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle)), round.planPart(), round.turnPart());
-        JPanel right = Looks.column(Looks.section(Bundle.view_stands(), Looks.column(block, figures)),
+        JPanel right = Looks.column(Looks.section(Bundle.view_stands(), Looks.column(block, figures, centre)),
                 Looks.section(Bundle.view_targets(), targets), Looks.section(Bundle.view_findings(), findings), round.lastPart(),
                 Looks.section(Bundle.view_history(), history), Looks.section(Bundle.view_conditions(), conditions));
         component = Looks.twoColumns(left, right);
@@ -99,6 +100,7 @@ final class CornerWeightsView implements StageView {
         settle.show(day);
         block.show(corner -> cell(day, corner, loads));
         figures.show(lines(day, loads));
+        centre.show(loads.map(l -> cg(day, l)).orElse(List.of()));
         targets.show(day, loads);
         day.stage(STAGE).ifPresent(s -> {
             findings.show(s.findings(), day.format());
@@ -135,7 +137,6 @@ final class CornerWeightsView implements StageView {
         addLine(lines, day, Bundle.view_total(), ReadingKind.TOTAL);
         addLine(lines, day, Bundle.view_front(), ReadingKind.FRONT_SHARE);
         addLine(lines, day, Bundle.view_left(), ReadingKind.LEFT_SHARE);
-        loads.ifPresent(l -> lines.addAll(cg(day, l)));
         return lines;
     }
 
@@ -165,6 +166,11 @@ final class CornerWeightsView implements StageView {
         history.removeAll();
         history.add(weighings.isEmpty() ? new WrapText(Bundle.view_noHistory()) : CrossChart.of(weighings, target), BorderLayout.CENTER);
         history.revalidate();
+    }
+
+    @Override
+    public void showPlans(DaySnapshot day) {
+        round.show(day);
     }
 
     @Override

@@ -96,11 +96,11 @@ final class CrossTargetsPanel extends JPanel {
             boolean chosen = day.day().targets().crossGoal() == choice.goal();
             table.add(button(choice.goal(), chosen), Looks.cell(0, row + 1, 0));
             int style = chosen ? Font.BOLD : Font.PLAIN;
-            table.add(Looks.label(format.text(ReadingId.ofCar(ReadingKind.CROSS), choice.crossPercent()), 1.1, style), Looks.cell(1, row + 1, 0));
+            table.add(Looks.label(format.text(ReadingId.ofCar(ReadingKind.CROSS), choice.crossPercent()), 1, style), Looks.cell(1, row + 1, 0));
             int column = 2;
             for (Corner corner : Corner.values()) {
                 String load = format.number(ReadingId.of(ReadingKind.LOAD, corner), choice.loadsKg().get(corner));
-                table.add(Looks.label(load, 1.1, style), Looks.cell(column, row + 1, column == 5 ? 1 : 0));
+                table.add(Looks.label(load, 1, style), Looks.cell(column, row + 1, column == 5 ? 1 : 0));
                 column++;
             }
         }

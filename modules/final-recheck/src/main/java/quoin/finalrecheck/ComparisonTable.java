@@ -5,21 +5,21 @@ import java.awt.Font;
 import java.awt.GridBagLayout;
 import java.util.List;
 import java.util.OptionalDouble;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
 import quoin.workbench.Looks;
 import quoin.workbench.Mark;
 import quoin.workbench.ReadingFormat;
+import quoin.workbench.VerdictLabel;
 import quoin.workbench.VerdictWords;
 import quoin.workflow.Comparison;
 
 /** Every reading beside its signed value, with the difference, its noise and what that says. */
 @Messages({
-    "compare.reading=Reading", "compare.signed=Signed", "compare.now=Now", "compare.difference=Difference", "compare.noise=Noise",
+    "compare.reading=Reading", "compare.signed=Signed", "compare.now=Now", "compare.difference=Difference",
     "compare.word=In words",
-    "compare.same=same", "compare.moved=moved", "compare.tooClose=too close to call", "compare.notRead=not read since",
-    "# {0} - noise", "compare.plusMinus=± {0}"})
+    "compare.same=same", "compare.moved=moved", "compare.tooClose=too close", "compare.notRead=not read",
+    "# {0} - difference", "# {1} - noise", "compare.withNoise={0} ± {1}"})
 final class ComparisonTable extends JPanel {
 
     private static final long serialVersionUID = 1L;
@@ -31,23 +31,27 @@ final class ComparisonTable extends JPanel {
     void show(List<Comparison> comparisons, ReadingFormat format) {
         removeAll();
         JPanel table = new JPanel(new GridBagLayout());
-        addRow(table, 0, Font.BOLD, Bundle.compare_reading(), Bundle.compare_signed(), Bundle.compare_now(), Bundle.compare_difference(),
-                Bundle.compare_noise());
-        table.add(Looks.label(Bundle.compare_word(), 1, Font.BOLD), Looks.cell(5, 0, 1));
+        addRow(table, 0, Font.BOLD, Bundle.compare_reading(), Bundle.compare_signed(), Bundle.compare_now(), Bundle.compare_difference());
+        table.add(Looks.label(Bundle.compare_word(), 1, Font.BOLD), Looks.cell(4, 0, 1));
         int row = 1;
         for (Comparison line : comparisons) {
             addRow(table, row, Font.PLAIN, format.nameWithUnit(line.reading()), number(line.signed(), line, format), number(line.now(), line, format),
-                    line.difference().isPresent() ? format.changeNumber(line.reading(), line.difference().getAsDouble()) : "–",
-                    Bundle.compare_plusMinus(format.number(line.reading(), line.noise())));
+                    difference(line, format));
             VerdictWords words = words(line);
-            JLabel word = Looks.label(words.word(), 1.05, line.word() == Comparison.Word.MOVED ? Font.BOLD : Font.PLAIN);
-            word.setIcon(words.mark().icon());
-            table.add(word, Looks.cell(5, row, 1));
+            VerdictLabel word = new VerdictLabel();
+            word.show(words);
+            table.add(word, Looks.cell(4, row, 1));
             row++;
         }
         add(table, BorderLayout.NORTH);
         revalidate();
         repaint();
+    }
+
+    /** "+0.10 ± 0.15": how far it moved, and how much of that reading it twice would do as well. */
+    private static String difference(Comparison line, ReadingFormat format) {
+        return line.difference().isPresent() ? Bundle.compare_withNoise(format.changeNumber(line.reading(), line.difference().getAsDouble()),
+                format.number(line.reading(), line.noise())) : "–";
     }
 
     private static String number(OptionalDouble value, Comparison line, ReadingFormat format) {
@@ -56,7 +60,7 @@ final class ComparisonTable extends JPanel {
 
     private static void addRow(JPanel table, int row, int style, String... texts) {
         for (int i = 0; i < texts.length; i++) {
-            table.add(Looks.label(texts[i], 1.05, style), Looks.cell(i, row, 0));
+            table.add(Looks.label(texts[i], 1, style), Looks.cell(i, row, 0));
         }
     }
 

@@ -72,11 +72,11 @@ final class FinalRecheckView implements StageView {
         settle.onSettled(grid::toFirst);
         round.onTurned(settle::toButton);
         conditions.onAllHold(grid::toFirst);
-        JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle)),
-                Looks.section(Bundle.view_conditions(), conditions), round.planPart(), round.turnPart());
-        JPanel right = Looks.column(Looks.section(Bundle.view_compared(), comparisons), Looks.section(Bundle.view_end(), end()),
-                Looks.section(Bundle.view_closing(), closing), Looks.section(Bundle.view_findings(), findings));
-        component = Looks.twoColumns(left, right);
+        JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle)), round.planPart(), round.turnPart());
+        JPanel right = Looks.column(Looks.section(Bundle.view_end(), end()), Looks.section(Bundle.view_compared(), comparisons),
+                Looks.section(Bundle.view_closing(), closing), Looks.section(Bundle.view_findings(), findings),
+                Looks.section(Bundle.view_conditions(), conditions));
+        component = Looks.twoColumns(left, right, 0.52);
     }
 
     private JPanel end() {
@@ -134,6 +134,11 @@ final class FinalRecheckView implements StageView {
 
     private void closeWithReason() {
         SignOffBar.askReason(Bundle.view_reason(), Bundle.view_reasonTitle()).ifPresent(r -> current.closeDay(Optional.of(r)));
+    }
+
+    @Override
+    public void showPlans(DaySnapshot day) {
+        round.show(day);
     }
 
     @Override

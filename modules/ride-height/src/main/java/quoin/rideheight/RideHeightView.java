@@ -124,6 +124,11 @@ final class RideHeightView implements StageView {
     }
 
     @Override
+    public void showPlans(DaySnapshot day) {
+        round.show(day);
+    }
+
+    @Override
     public void toEntry() {
         grid.toFirst();
     }

@@ -134,6 +134,11 @@ final class WheelAnglesView implements StageView {
     }
 
     @Override
+    public void showPlans(DaySnapshot day) {
+        round.show(day);
+    }
+
+    @Override
     public void toEntry() {
         grid.toFirst();
     }

@@ -45,6 +45,7 @@ public final class CurrentDay {
     private final List<Stage> stages;
     private final OrderOfWork order;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private final List<Runnable> planListeners = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> failureListeners = new CopyOnWriteArrayList<>();
     private final DayUndoRedo undoRedo = new DayUndoRedo(this);
     private final UnitSettings unitSettings = new UnitSettings();
@@ -69,7 +70,7 @@ public final class CurrentDay {
      * @param planner makes the plan of a round
      */
     public CurrentDay(Collection<? extends Stage> stages, PlanSource planner) {
-        this.plans = new RoundPlans(planner, this::tell);
+        this.plans = new RoundPlans(planner, () -> planListeners.forEach(Runnable::run));
         this.stages = stages.stream().<Stage>map(s -> s).sorted(Comparator.comparingInt(Stage::position)).toList();
         this.order = new OrderOfWork(this.stages);
     }
@@ -258,6 +259,15 @@ public final class CurrentDay {
 
     public void removeListener(Runnable listener) {
         listeners.remove(listener);
+    }
+
+    /** Is told on the event thread when plans that were asked for are there, or turn out to be none. */
+    public void addPlanListener(Runnable listener) {
+        planListeners.add(listener);
+    }
+
+    public void removePlanListener(Runnable listener) {
+        planListeners.remove(listener);
     }
 
     /** Is told in words when something could not be written. */

@@ -33,7 +33,7 @@ public final class FigureTable extends JPanel {
         /** A reading as it stands in a stage. */
         public static Line of(String name, ReadingState state, ReadingFormat format) {
             String value = state.value().isPresent() ? format.text(state.reading(), state.value().getAsDouble()) : "–";
-            String target = state.target().map(t -> format.band(state.reading(), t.value(), t.tolerance())).orElse("");
+            String target = state.target().map(t -> format.bandNumber(state.reading(), t.value(), t.tolerance())).orElse("");
             return new Line(name, value, target, VerdictWords.of(state, format));
         }
     }

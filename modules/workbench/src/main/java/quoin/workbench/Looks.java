@@ -9,6 +9,7 @@ import java.awt.Font;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -138,9 +139,18 @@ public final class Looks {
         return panel;
     }
 
-    /** Two columns of the same width, each part at its own height from the top. */
+    /** Two columns of a stage window, the left one wide enough for fields with their targets and verdicts. */
     public static JPanel twoColumns(JComponent left, JComponent right) {
-        JPanel panel = new JPanel(new Halves());
+        return twoColumns(left, right, 0.55);
+    }
+
+    /**
+     * Two columns.
+     *
+     * @param leftShare share of the width the left one takes, 0 to 1
+     */
+    public static JPanel twoColumns(JComponent left, JComponent right, double leftShare) {
+        JPanel panel = new JPanel(new TwoColumns(leftShare));
         panel.add(left);
         panel.add(right);
         return panel;
@@ -182,7 +192,9 @@ public final class Looks {
                 }
             }
             // Asked of the parent: a text field would only scroll its own text.
-            ((JComponent) shown.getParent()).scrollRectToVisible(shown.getBounds());
+            Rectangle bounds = shown.getBounds();
+            bounds.grow(0, shown == field ? em(4) : 0);
+            ((JComponent) shown.getParent()).scrollRectToVisible(bounds);
         });
     }
 

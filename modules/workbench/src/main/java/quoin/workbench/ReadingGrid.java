@@ -51,7 +51,7 @@ import quoin.quantities.QuantityFormatException;
     "grid.filled=The practice car has been read. Enter in the last field records it."})
 public final class ReadingGrid extends JPanel {
 
-    private static final int FIELD_COLUMNS = 5;
+    private static final int FIELD_COLUMNS = 4;
     private static final String OUTLINE = "JComponent.outline";
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss");
 

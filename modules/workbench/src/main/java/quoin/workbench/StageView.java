@@ -11,6 +11,11 @@ public interface StageView {
     /** Shows the day at its present revision; what is being typed stays. */
     void show(DaySnapshot day);
 
+    /** Shows the plans of the round, which are there now; where a stage makes none, nothing changes. */
+    default void showPlans(DaySnapshot day) {
+        // no plans in this stage
+    }
+
     /** Puts the caret where the next figure is typed or the next condition ticked. */
     void toEntry();
 

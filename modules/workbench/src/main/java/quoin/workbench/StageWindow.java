@@ -39,6 +39,7 @@ public abstract class StageWindow extends TopComponent {
     private final String stageId;
     private final transient CurrentDay current = CurrentDay.inUse();
     private final transient Runnable onChange = this::dayChanged;
+    private final transient Runnable onPlans = this::plansChanged;
     private final JPanel cards = new JPanel(new CardLayout());
     private final JLabel title = Looks.label("", 1.5, Font.BOLD);
     private final JLabel state = Looks.label("", 1.1, Font.BOLD);
@@ -129,11 +130,13 @@ public abstract class StageWindow extends TopComponent {
     @Override
     protected void componentOpened() {
         current.addListener(onChange);
+        current.addPlanListener(onPlans);
     }
 
     @Override
     protected void componentClosed() {
         current.removeListener(onChange);
+        current.removePlanListener(onPlans);
     }
 
     @Override
@@ -152,6 +155,12 @@ public abstract class StageWindow extends TopComponent {
 
     private static Component focusOwner() {
         return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    }
+
+    private void plansChanged() {
+        if (view != null && isShowing()) {
+            current.snapshot().filter(s -> s.stage(stageId).isPresent()).ifPresent(view::showPlans);
+        }
     }
 
     private void dayChanged() {

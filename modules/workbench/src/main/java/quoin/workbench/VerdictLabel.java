@@ -1,6 +1,7 @@
 package quoin.workbench;
 
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
@@ -24,6 +25,11 @@ public final class VerdictLabel extends JPanel {
         word.setText(verdict.word());
         getAccessibleContext().setAccessibleName(verdict.word());
         shape.setVisible(!verdict.word().isEmpty());
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(Looks.em(5), getPreferredSize().height);
     }
 
     @Override
