@@ -29,9 +29,9 @@ import quoin.workbench.WrapText;
 
 /** The kinds of cross target side by side with the loads each gives; choosing one sets the day's target. */
 @Messages({
-    "targets.kind=Aim for", "targets.cross=RF+LR",
-    "targets.diagonals=e&qual diagonals", "targets.fronts=equal fronts (&J)", "targets.share=same front share (&Y)",
-    "targets.wanted=the value typed (&Z)",
+    "targets.kind=Aim for", "targets.cross=RF+LR, %",
+    "targets.diagonals=e&qual diagonals", "targets.fronts=equal fronts (&J)", "targets.share=same share (&Y)",
+    "targets.wanted=typed value (&Z)",
     "targets.weighFirst=The loads of each kind of target are shown once all four corners have been weighed."})
 final class CrossTargetsPanel extends JPanel {
 
@@ -96,7 +96,7 @@ final class CrossTargetsPanel extends JPanel {
             boolean chosen = day.day().targets().crossGoal() == choice.goal();
             table.add(button(choice.goal(), chosen), Looks.cell(0, row + 1, 0));
             int style = chosen ? Font.BOLD : Font.PLAIN;
-            table.add(Looks.label(format.text(ReadingId.ofCar(ReadingKind.CROSS), choice.crossPercent()), 1, style), Looks.cell(1, row + 1, 0));
+            table.add(Looks.label(format.number(ReadingId.ofCar(ReadingKind.CROSS), choice.crossPercent()), 1, style), Looks.cell(1, row + 1, 0));
             int column = 2;
             for (Corner corner : Corner.values()) {
                 String load = format.number(ReadingId.of(ReadingKind.LOAD, corner), choice.loadsKg().get(corner));

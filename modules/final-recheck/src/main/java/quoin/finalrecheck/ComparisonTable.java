@@ -17,7 +17,7 @@ import quoin.workflow.Comparison;
 /** Every reading beside its signed value, with the difference, its noise and what that says. */
 @Messages({
     "compare.reading=Reading", "compare.signed=Signed", "compare.now=Now", "compare.difference=Difference",
-    "compare.word=In words",
+    "compare.word=Verdict",
     "compare.same=same", "compare.moved=moved", "compare.tooClose=too close", "compare.notRead=not read",
     "# {0} - difference", "# {1} - noise", "compare.withNoise={0} ± {1}"})
 final class ComparisonTable extends JPanel {
