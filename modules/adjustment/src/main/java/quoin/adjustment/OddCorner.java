@@ -165,15 +165,15 @@ public record OddCorner(Cause cause, Corner corner, double odds, double amount, 
             case MISCOUNT -> {
                 double counted = counted(history, d);
                 double real = counted + d.amount();
-                yield String.format(Locale.ROOT, "%s answers oddly in round %d: %.2f turns %s recorded, %.2f turns %s fit (+-%.2f)."
+                yield String.format(Locale.ROOT, "%s answers oddly in round %d: %.2f turns %s recorded, %.2f turns %s fit (±%.2f)."
                         + " Count again or measure the thread.", prior.adjusters().get(d.suspect().index()).id(),
                         round(history, d.suspect().at()), Math.abs(counted), counted < 0 ? "down" : "up", Math.abs(real),
                         real < 0 ? "down" : "up", 2 * d.sd());
             }
-            case SEIZED_RING -> String.format(Locale.ROOT, "%s does %.0f %% (+-%.0f) of the lift it should, in every round: is the"
+            case SEIZED_RING -> String.format(Locale.ROOT, "%s does %.0f %% (±%.0f) of the lift it should, in every round: is the"
                     + " ring seized and turning with the spring, or its pitch another than given?",
                     prior.adjusters().get(d.suspect().index()).id(), 100 * (1 + d.amount()), 200 * d.sd());
-            case WRONG_SPRING -> String.format(Locale.ROOT, "%s answers like a wheel rate of %.0f N/mm (+-%.0f) where %.0f was"
+            case WRONG_SPRING -> String.format(Locale.ROOT, "%s answers like a wheel rate of %.0f N/mm (±%.0f) where %.0f was"
                     + " believed: another spring or motion ratio than given?", corner, rate * factor, 2 * rate * factor * d.sd(), rate);
             case BUMP_STOP -> String.format(Locale.ROOT, "%s acts %.1f times as stiff from round %d on: look for a bump stop touched,"
                     + " coils bound, or a droop stop.", corner, factor, round(history, d.suspect().at()));

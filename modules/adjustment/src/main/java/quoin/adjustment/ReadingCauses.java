@@ -140,7 +140,7 @@ final class ReadingCauses {
         double wanted = read - d.amount();
         Optional<TypingSlip> slip = TypingSlip.of(read / unit, wanted / unit, Math.max(3 * d.sd() / unit, 0.3), row < 4)
                 .filter(s -> Math.abs(s.value() * unit - read) >= least(row));
-        String expected = String.format(Locale.ROOT, "%s reads %s; the other readings allow %s +-%.1f", place(row),
+        String expected = String.format(Locale.ROOT, "%s reads %s; the other readings allow %s ±%.1f", place(row),
                 figure(row, read), figure(row, wanted), 2 * d.sd() / unit);
         if (slip.isPresent()) {
             double meant = slip.get().value();
@@ -161,7 +161,7 @@ final class ReadingCauses {
         double counted = reading.turns().get(d.suspect().index());
         double real = counted + d.amount();
         double near = Math.max(3 * d.sd(), 0.1);
-        String fits = String.format(Locale.ROOT, "the readings fit %.2f turns %s +-%.2f", Math.abs(real), real < 0 ? "down" : "up",
+        String fits = String.format(Locale.ROOT, "the readings fit %.2f turns %s ±%.2f", Math.abs(real), real < 0 ? "down" : "up",
                 2 * d.sd());
         if (counted == 0) {
             return doubt(Cause.PAD_OR_UNRECORDED_TURN, String.format(Locale.ROOT, "%s acts as if it had been %s by %.1f mm since"

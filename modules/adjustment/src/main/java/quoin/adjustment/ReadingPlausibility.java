@@ -142,7 +142,7 @@ final class ReadingPlausibility {
             return Optional.empty();
         }
         return Optional.of(new ReadingDoubt(Level.WARNING, Cause.TOTAL_CHANGED, OptionalInt.empty(), String.format(Locale.ROOT,
-                "The total reads %.1f kg where it was %.1f (+-%.1f), and adjusters cannot change it: a scale's zero has moved, or"
+                "The total reads %.1f kg where it was %.1f (±%.1f), and adjusters cannot change it: a scale's zero has moved, or"
                 + " something was put in or taken out. Zero the scales and read again.", now.getAsDouble() / G, was / G, 2 * sd / G),
                 OptionalDouble.empty()));
     }

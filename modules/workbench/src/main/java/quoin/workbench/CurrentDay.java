@@ -25,6 +25,7 @@ import quoin.rehearsal.PracticeCar;
 import quoin.workflow.Gate;
 import quoin.workflow.OrderOfWork;
 import quoin.workflow.Recheck;
+import quoin.workflow.RoundAdvice;
 import quoin.workflow.RoundPlan;
 import quoin.workflow.spi.Stage;
 
@@ -229,6 +230,11 @@ public final class CurrentDay {
      */
     public List<RoundPlan> plans(String stageId) {
         return snapshot().flatMap(s -> s.stage(stageId).map(stage -> plans.of(s.day(), stage.stage()))).orElse(List.of());
+    }
+
+    /** What the rounds so far say at the present revision; empty until the plans of the stage are there. */
+    public Optional<RoundAdvice> advice(String stageId) {
+        return snapshot().flatMap(s -> s.stage(stageId).flatMap(stage -> plans.advice(s.day(), stage.stage())));
     }
 
     /** The last round of turns as predicted and as read; empty where nothing was turned, or while it is worked out. */

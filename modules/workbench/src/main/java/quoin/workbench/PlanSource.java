@@ -2,6 +2,7 @@ package quoin.workbench;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import quoin.adjustment.PlanCancellation;
 import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
@@ -10,6 +11,7 @@ import quoin.logbook.Day;
 import quoin.suspension.spi.SuspensionTypes;
 import quoin.workflow.AnglePlanner;
 import quoin.workflow.Predicted;
+import quoin.workflow.RoundAdvice;
 import quoin.workflow.RoundPlan;
 import quoin.workflow.RoundPlanner;
 import quoin.workflow.spi.Stage;
@@ -27,6 +29,11 @@ public interface PlanSource {
         }
 
         @Override
+        public Optional<RoundAdvice> advice(Day day, Stage stage) {
+            return stage.adjusters().stream().anyMatch(AdjusterKind::isSpringLeg) ? RoundAdvice.of(day) : Optional.empty();
+        }
+
+        @Override
         public Map<ReadingId, Predicted> forecast(Day day, Map<AdjusterId, Double> turns) {
             return RoundPlanner.forecast(day, turns);
         }
@@ -40,6 +47,11 @@ public interface PlanSource {
         }
 
         @Override
+        public Optional<RoundAdvice> advice(Day day, Stage stage) {
+            return Optional.empty();
+        }
+
+        @Override
         public Map<ReadingId, Predicted> forecast(Day day, Map<AdjusterId, Double> turns) {
             return Map.of();
         }
@@ -47,6 +59,9 @@ public interface PlanSource {
 
     /** The plan offered first and those with other numbers of corners; none where the readings do not allow one yet. */
     List<RoundPlan> plans(Day day, Stage stage, PlanCancellation cancellation);
+
+    /** What the rounds so far say; empty where nothing was read that counts. */
+    Optional<RoundAdvice> advice(Day day, Stage stage);
 
     /** What turns will do to every reading as the day stands; empty where nothing can be said. */
     Map<ReadingId, Predicted> forecast(Day day, Map<AdjusterId, Double> turns);

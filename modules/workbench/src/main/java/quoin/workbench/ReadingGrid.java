@@ -30,6 +30,7 @@ import quoin.car.ReadingId;
 import quoin.car.Target;
 import quoin.logbook.Entry;
 import quoin.quantities.QuantityFormatException;
+import quoin.workflow.spi.Finding;
 
 /**
  * Fields for readings in walking order. Enter goes to the next field and records the whole set from the last one; Ctrl+Enter
@@ -44,6 +45,8 @@ import quoin.quantities.QuantityFormatException;
     "# {0} - reading", "# {1} - unit", "grid.fieldName={0} in {1}",
     "grid.hint=Enter: next field, from the last one records. A whole line such as 107,9 93,2 122,8 146,2 fills the fields in this order.",
     "grid.shortHint=Enter: next field, from the last one records.",
+    "# {0} - likely figure", "grid.takeLikely=Take {0} (F4)",
+    "# {0} - doubt", "# {1} - likely figure", "grid.doubt={0} F4 takes {1}; Enter keeps what is typed.",
     "grid.blank=Nothing is typed yet.",
     "# {0} - reading", "# {1} - problem", "grid.problem={0}: {1}.",
     "# {0} - typed", "# {1} - fields", "grid.tooMany=The line holds {0} figures and there are {1} fields left from here; nothing was changed.",
@@ -66,10 +69,13 @@ public final class ReadingGrid extends JPanel {
     private final WrapText why = new WrapText("");
     private final WrapText message;
     private final JButton practice = Looks.button(Bundle.grid_practice(), this::readPracticeCar);
+    private final EntryDoubts doubts = new EntryDoubts();
+    private final JButton takeLikely = Looks.button("", this::takeLikely);
     private final boolean compact;
     private final String hint;
     private Map<ReadingId, String> filled = Map.of();
     private DaySnapshot shown;
+    private Optional<Finding> doubt = Optional.empty();
 
     /**
      * @param stageId stage the readings are recorded in
@@ -101,11 +107,14 @@ public final class ReadingGrid extends JPanel {
         buttons.setOpaque(false);
         buttons.add(record);
         buttons.add(practice);
+        takeLikely.setVisible(false);
+        buttons.add(takeLikely);
         add(fields, BorderLayout.NORTH);
         add(Looks.column(why, message), BorderLayout.CENTER);
         add(buttons, BorderLayout.SOUTH);
         Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.CTRL_DOWN_MASK), "record", this::record);
         Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_R, InputEvent.ALT_DOWN_MASK), "recordHere", this::record);
+        Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_F4, 0), "takeLikely", this::takeLikely);
         Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_P, InputEvent.ALT_DOWN_MASK), "practiceHere", this::readPracticeCar);
     }
 
@@ -210,7 +219,9 @@ public final class ReadingGrid extends JPanel {
                 return;
             }
         }
-        markProblems();
+        if (isDoubted(markProblems())) {
+            return;
+        }
         if (next < rows.size()) {
             focus(next);
         } else {
@@ -234,6 +245,36 @@ public final class ReadingGrid extends JPanel {
         return understood;
     }
 
+    /** Raises a doubt about a typed figure, once: the caret goes to it; Enter keeps it, F4 takes the likely one. */
+    private boolean isDoubted(TypedSet.Understood understood) {
+        if (understood.typed().equals(filled)) {
+            return false;
+        }
+        doubt = doubts.next(shown.day(), understood.values());
+        takeLikely.setVisible(doubt.isPresent());
+        doubt.ifPresent(d -> {
+            ReadingId about = d.about().orElseThrow();
+            Row row = rows.stream().filter(r -> r.reading().equals(about)).findFirst().orElseThrow();
+            row.field().putClientProperty(OUTLINE, "warning");
+            String likely = shown.format().text(about, d.suggested().getAsDouble());
+            takeLikely.setText(Bundle.grid_takeLikely(likely));
+            say(Bundle.grid_doubt(d.words(), likely));
+            row.field().requestFocusInWindow();
+        });
+        return doubt.isPresent();
+    }
+
+    private void takeLikely() {
+        doubt.ifPresent(d -> {
+            ReadingId about = d.about().orElseThrow();
+            int index = rows.stream().map(Row::reading).toList().indexOf(about);
+            rows.get(index).field().setText(shown.format().exact(about, d.suggested().getAsDouble()));
+            doubt = Optional.empty();
+            takeLikely.setVisible(false);
+            enter(index);
+        });
+    }
+
     private void say(String words) {
         message.setText(words);
     }
@@ -254,10 +295,14 @@ public final class ReadingGrid extends JPanel {
             say(Bundle.grid_blank());
             return;
         }
+        if (isDoubted(understood)) {
+            return;
+        }
         Entry.Source source = understood.typed().equals(filled) ? Entry.Source.PRACTICE_CAR : Entry.Source.RACER;
         if (current.record(stageId, h -> new Entry.Reading(h, understood.values(), understood.typed(), source))) {
             rows.forEach(r -> r.field().setText(""));
             filled = Map.of();
+            doubts.forget();
             Entry recorded = shown.day().written().get(shown.day().written().size() - 1);
             say(Bundle.grid_recorded(LocalTime.now().format(TIME), shown.entryWords().of(recorded)));
             focus(0);

@@ -11,13 +11,14 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.openide.util.RequestProcessor;
 import quoin.logbook.Day;
+import quoin.workflow.RoundAdvice;
 import quoin.workflow.RoundPlan;
 import quoin.workflow.spi.Stage;
 
 /** Makes plans beside the event thread, one per stage and revision, and keeps the last. */
 final class RoundPlans {
 
-    private record Made(long revision, List<RoundPlan> plans, Optional<LastRound> last) {
+    private record Made(long revision, List<RoundPlan> plans, Optional<RoundAdvice> advice, Optional<LastRound> last) {
     }
 
     private final RequestProcessor worker = new RequestProcessor("quoin plans", 1, true);
@@ -50,6 +51,11 @@ final class RoundPlans {
         return List.of();
     }
 
+    /** What the rounds say at the day's revision; empty until the plans are there. */
+    Optional<RoundAdvice> advice(Day day, Stage stage) {
+        return Optional.ofNullable(last.get(stage.id())).filter(m -> m.revision() == day.revision()).flatMap(Made::advice);
+    }
+
     /** The last round as it was known at the newest plan. */
     Optional<LastRound> lastRound() {
         return last.values().stream().max(Comparator.comparingLong(Made::revision)).flatMap(Made::last);
@@ -79,7 +85,7 @@ final class RoundPlans {
             return;
         }
         Made result = new Made(day.revision(), guarded(() -> planner.plans(day, stage, () -> newest != day.revision()), List.of()),
-                guarded(() -> LastRound.of(day, planner::forecast), Optional.empty()));
+                guarded(() -> planner.advice(day, stage), Optional.empty()), guarded(() -> LastRound.of(day, planner::forecast), Optional.empty()));
         EventQueue.invokeLater(() -> {
             if (isBusy(day, stage.id())) {
                 last.put(stage.id(), result);

@@ -33,6 +33,7 @@ public final class RoundSection {
     private final String stageId;
     private final PlanTable plan = new PlanTable();
     private final PlanChoice choice;
+    private final AdviceLines advice = new AdviceLines();
     private final TurnsForm turns;
     private final JPanel planPart = new JPanel(new BorderLayout());
     private final JPanel lastPart = new JPanel(new BorderLayout());
@@ -76,7 +77,8 @@ public final class RoundSection {
         choice.show(made);
         if (!made.isEmpty()) {
             plan.show(choice.chosen(), day);
-            planPart.add(choice, BorderLayout.NORTH);
+            advice.show(current.advice(stageId));
+            planPart.add(Looks.column(advice, choice), BorderLayout.NORTH);
             planPart.add(plan, BorderLayout.CENTER);
         } else {
             String words = readAsItStands(day) && current.isPlanning(stageId) ? Bundle.section_planning() : Bundle.section_readFirst();

@@ -2,6 +2,7 @@ package quoin.workbench;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.Font;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
@@ -10,10 +11,18 @@ import javax.swing.SwingConstants;
 public final class VerdictLabel extends JPanel {
 
     private final JLabel shape = new JLabel();
-    private final WrapText word = new WrapText("");
+    private final WrapText word;
 
     public VerdictLabel() {
+        this(Font.PLAIN);
+    }
+
+    /**
+     * @param style of the word, as in {@link Font}
+     */
+    public VerdictLabel(int style) {
         super(new BorderLayout(Looks.em(0.4), 0));
+        word = new WrapText("", 1, style);
         setOpaque(false);
         shape.setVerticalAlignment(SwingConstants.TOP);
         add(shape, BorderLayout.LINE_START);
