@@ -45,8 +45,8 @@ import quoin.workflow.spi.Finding;
     "# {0} - reading", "# {1} - unit", "grid.fieldName={0} in {1}",
     "grid.hint=Enter: next field, from the last one records. A whole line such as 107,9 93,2 122,8 146,2 fills the fields in this order.",
     "grid.shortHint=Enter: next field, from the last one records.",
-    "# {0} - likely figure", "grid.takeLikely=Take {0} (F4)",
-    "# {0} - doubt", "# {1} - likely figure", "grid.doubt={0} F4 takes {1}; Enter keeps what is typed.",
+    "# {0} - likely figure", "grid.takeLikely=Take {0} (F2)",
+    "# {0} - doubt", "# {1} - likely figure", "grid.doubt={0} F2 takes {1}; Enter keeps what is typed.",
     "grid.blank=Nothing is typed yet.",
     "# {0} - reading", "# {1} - problem", "grid.problem={0}: {1}.",
     "# {0} - typed", "# {1} - fields", "grid.tooMany=The line holds {0} figures and there are {1} fields left from here; nothing was changed.",
@@ -114,7 +114,7 @@ public final class ReadingGrid extends JPanel {
         add(buttons, BorderLayout.SOUTH);
         Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.CTRL_DOWN_MASK), "record", this::record);
         Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_R, InputEvent.ALT_DOWN_MASK), "recordHere", this::record);
-        Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_F4, 0), "takeLikely", this::takeLikely);
+        Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_F2, 0), "takeLikely", this::takeLikely);
         Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_P, InputEvent.ALT_DOWN_MASK), "practiceHere", this::readPracticeCar);
     }
 
@@ -245,7 +245,7 @@ public final class ReadingGrid extends JPanel {
         return understood;
     }
 
-    /** Raises a doubt about a typed figure, once: the caret goes to it; Enter keeps it, F4 takes the likely one. */
+    /** Raises a doubt about a typed figure, once: the caret goes to it; Enter keeps it, F2 takes the likely one. */
     private boolean isDoubted(TypedSet.Understood understood) {
         if (understood.typed().equals(filled)) {
             return false;

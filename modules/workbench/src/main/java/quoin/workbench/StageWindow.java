@@ -46,6 +46,8 @@ public abstract class StageWindow extends TopComponent {
     private final WrapText purpose = new WrapText("");
     private transient StageView view;
     private transient SignOffBar signOff;
+    /** The kind of step this window is being brought to the front for; null where it comes by itself. */
+    private transient NextStep.Kind comingTo;
     private long shownRevision = -1;
 
     /**
@@ -78,6 +80,7 @@ public abstract class StageWindow extends TopComponent {
     public static void bringToFront(NextStep step) {
         if (WindowManager.getDefault().findTopComponent(PREFIX + step.stageId()) instanceof StageWindow window) {
             window.open();
+            window.comingTo = TopComponent.getRegistry().getActivated() == window ? null : step.kind();
             window.requestActive();
             window.toWork(step.kind());
         }
@@ -148,9 +151,12 @@ public abstract class StageWindow extends TopComponent {
 
     @Override
     protected void componentActivated() {
-        if (view != null && current.snapshot().isPresent() && !isAncestorOf(focusOwner())) {
+        if (view != null && current.snapshot().isPresent() && comingTo != null) {
+            toWork(comingTo);
+        } else if (view != null && current.snapshot().isPresent() && !isAncestorOf(focusOwner())) {
             view.toEntry();
         }
+        comingTo = null;
     }
 
     private static Component focusOwner() {
