@@ -20,7 +20,7 @@ import quoin.suspension.CurveOutput;
 import quoin.suspension.WheelPosition;
 
 /**
- * Hard points and curves that a maker printed: Formula Renault 2.0, Chassis manual (issue 2009), part 2, "Suspension
+ * Hard points and curves that a maker printed: Formula Renault 2.0, Chassis manual (edition of 2009), part 2, "Suspension
  * adjustment tables", rear axle, wishbone position 25 AE. Its travel is that of the contact point. The exact values beside
  * the printed ones were derived with another solver; they differ from the print where its definitions are plane ones.
  */

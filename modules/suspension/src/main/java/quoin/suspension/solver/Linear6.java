@@ -5,30 +5,28 @@ final class Linear6 {
     private static final int N = 6;
 
     private final double[] a = new double[N * N];
+    private final double[] inverse = new double[N];
     private final int[] order = new int[N];
-    private double determinant;
 
     /**
      * Takes a matrix apart.
      *
      * @param matrix row by row; its last three columns are divided by the scale
-     * @return its determinant
+     * @return its determinant; 0 where it is singular
      */
     double decompose(double[] matrix, double scale) {
-        for (int i = 0; i < N * N; i++) {
-            a[i] = i % N < 3 ? matrix[i] : matrix[i] / scale;
+        double perScale = 1 / scale;
+        for (int i = 0; i < N * N; i += N) {
+            a[i] = matrix[i];
+            a[i + 1] = matrix[i + 1];
+            a[i + 2] = matrix[i + 2];
+            a[i + 3] = perScale * matrix[i + 3];
+            a[i + 4] = perScale * matrix[i + 4];
+            a[i + 5] = perScale * matrix[i + 5];
         }
-        determinant = 1;
+        double determinant = 1;
         for (int k = 0; k < N; k++) {
-            int pivot = k;
-            for (int i = k + 1; i < N; i++) {
-                if (Math.abs(a[i * N + k]) > Math.abs(a[pivot * N + k])) {
-                    pivot = i;
-                }
-            }
-            order[k] = pivot;
-            if (pivot != k) {
-                exchange(k, pivot);
+            if (exchange(k)) {
                 determinant = -determinant;
             }
             double head = a[k * N + k];
@@ -36,8 +34,9 @@ final class Linear6 {
             if (head == 0 || Double.isNaN(head)) {
                 return 0;
             }
+            inverse[k] = 1 / head;
             for (int i = k + 1; i < N; i++) {
-                double factor = a[i * N + k] / head;
+                double factor = a[i * N + k] * inverse[k];
                 a[i * N + k] = factor;
                 for (int j = k + 1; j < N; j++) {
                     a[i * N + j] -= factor * a[k * N + j];
@@ -47,16 +46,27 @@ final class Linear6 {
         return determinant;
     }
 
-    private void exchange(int one, int other) {
-        for (int j = 0; j < N; j++) {
-            double kept = a[one * N + j];
-            a[one * N + j] = a[other * N + j];
-            a[other * N + j] = kept;
+    /** Brings the largest head of a column up; true where rows were exchanged. */
+    private boolean exchange(int k) {
+        int pivot = k;
+        double largest = Math.abs(a[k * N + k]);
+        for (int i = k + 1; i < N; i++) {
+            double size = Math.abs(a[i * N + k]);
+            if (size > largest) {
+                largest = size;
+                pivot = i;
+            }
         }
-    }
-
-    double determinant() {
-        return determinant;
+        order[k] = pivot;
+        if (pivot == k) {
+            return false;
+        }
+        for (int j = 0; j < N; j++) {
+            double kept = a[k * N + j];
+            a[k * N + j] = a[pivot * N + j];
+            a[pivot * N + j] = kept;
+        }
+        return true;
     }
 
     /** Solves in place, with the last three unknowns divided by the scale of {@link #decompose}. */
@@ -67,18 +77,22 @@ final class Linear6 {
             b[order[k]] = kept;
         }
         for (int i = 1; i < N; i++) {
+            double sum = b[i];
             for (int j = 0; j < i; j++) {
-                b[i] -= a[i * N + j] * b[j];
+                sum -= a[i * N + j] * b[j];
             }
+            b[i] = sum;
         }
         for (int i = N - 1; i >= 0; i--) {
+            double sum = b[i];
             for (int j = i + 1; j < N; j++) {
-                b[i] -= a[i * N + j] * b[j];
+                sum -= a[i * N + j] * b[j];
             }
-            b[i] /= a[i * N + i];
+            b[i] = sum * inverse[i];
         }
-        for (int i = 3; i < N; i++) {
-            b[i] /= scale;
-        }
+        double perScale = 1 / scale;
+        b[3] *= perScale;
+        b[4] *= perScale;
+        b[5] *= perScale;
     }
 }

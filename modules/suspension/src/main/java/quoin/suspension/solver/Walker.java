@@ -10,11 +10,11 @@ import java.util.Arrays;
  * without locking, through places where real links would have met. Mutable; for one thread.
  */
 public final class Walker {
-    private static final double LONGEST_STEP_MM = 40;
+    private static final double LONGEST_STEP_MM = 80;
     private static final double SHORTEST_STEP_MM = 1e-3;
     private static final int ITERATIONS = 12;
     /** Settled where the next correction, told by the shrinking of the last two, would be smaller; mm. */
-    static final double SETTLED = 1e-10;
+    static final double SETTLED = 2e-10;
     /** Corrections together, as a share of the first step, beyond which the prediction was too far off. */
     private static final double LARGEST_CORRECTION = 0.3;
     /** Share of the correction before above which the derivatives are renewed. */
@@ -36,6 +36,8 @@ public final class Walker {
     private final double designDeterminant;
     /** Whether the equations are taken apart at the very pose. */
     private boolean fresh;
+    /** Whether they were taken apart near enough to the pose. */
+    private boolean usable;
     private long iterations;
 
     Walker(Loops loops) {
@@ -83,6 +85,7 @@ public final class Walker {
             } else {
                 pose.set(saved);
                 fresh = false;
+                usable = false;
                 System.arraycopy(from, 0, drive, 0, drive.length);
                 applyDrive();
                 step = Math.min(step, distance) / 2;
@@ -114,14 +117,15 @@ public final class Walker {
     }
 
     /**
-     * Newton. The derivatives are kept as long as each correction is a small share of the one before: the linkage is then
-     * nearly linear between, and no fold lies there.
+     * Newton. The derivatives are kept, from the position before too, as long as each correction is a small share of the
+     * one before: the linkage is then nearly linear between, and no fold lies there.
      */
     private boolean settle() {
         double first = 0;
         double last = 0;
         double corrections = 0;
-        boolean renew = !fresh;
+        boolean renew = !usable;
+        usable = false;
         for (int i = 0; i < ITERATIONS; i++) {
             iterations++;
             if (renew && !decompose()) {
@@ -134,6 +138,7 @@ public final class Walker {
             fresh = false;
             double share = i == 0 ? 1 : step / last;
             if (step * Math.min(1, share) < SETTLED) {
+                usable = !(share > SMALL_SHARE) || i == 0;
                 return pose.isUpright();
             }
             if (i == 0) {
@@ -153,6 +158,7 @@ public final class Walker {
     private boolean decompose() {
         linearise();
         fresh = true;
+        usable = true;
         return linear.decompose(jacobian, SCALE_MM) / designDeterminant > LOCKED;
     }
 

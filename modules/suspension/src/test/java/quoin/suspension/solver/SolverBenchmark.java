@@ -2,78 +2,82 @@ package quoin.suspension.solver;
 
 import java.lang.management.ManagementFactory;
 import java.util.Locale;
-import java.util.function.DoubleBinaryOperator;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * Solved positions a second of processor time on one core, double wishbone, and Hipparchus' Levenberg-Marquardt with the
- * same equations and analytic derivatives in the same run. Run:
+ * same equations and analytic derivatives in the same run; the best of many rounds of each, taken in turn. Run:
  * {@code mvn -pl modules/suspension -am -Psolver-benchmark -DskipTests test}.
  */
 public final class SolverBenchmark {
-    private static final int ROUNDS = 20;
+    private static final int ROUNDS = 60;
     private static final int POSITIONS = 4000;
 
-    private static double newtonSteps;
-    private static double otherSteps;
+    /** One round. @param steps evaluations of the equations a position */
+    private record Round(double perSecond, double steps) {
+        Round best(Round other) {
+            return perSecond > other.perSecond ? this : other;
+        }
+    }
+
+    /** Where the wheel is asked to be, by number. */
+    private record Path(String name, IntToDoubleFunction travel, IntToDoubleFunction rack) {
+    }
 
     private SolverBenchmark() {
     }
 
     public static void main(String[] arguments) {
         Loops loops = Wishbones.typical();
-        report("sweep, 1 mm steps", loops, (i, n) -> 40 * Math.sin(i / 40), (i, n) -> 0);
-        report("sweep with steering", loops, (i, n) -> 40 * Math.sin(i / 40), (i, n) -> 15 * Math.sin(i / 25));
-        report("jumps of up to 60 mm", loops, (i, n) -> 30 * Math.sin(i * 2.4), (i, n) -> 0);
+        report(loops, new Path("sweep, 1 mm steps", i -> 40 * Math.sin(i / 40.0), i -> 0));
+        report(loops, new Path("sweep with steering", i -> 40 * Math.sin(i / 40.0), i -> 15 * Math.sin(i / 25.0)));
+        report(loops, new Path("jumps of up to 60 mm", i -> 30 * Math.sin(i * 2.4), i -> 0));
     }
 
-    private static void report(String name, Loops loops, DoubleBinaryOperator travel, DoubleBinaryOperator rack) {
-        double newton = 0;
-        double other = 0;
-        for (int round = 0; round < ROUNDS; round++) {
-            newton = Math.max(newton, newton(loops, travel, rack, false));
-            other = Math.max(other, levenbergMarquardt(loops, travel, rack));
+    private static void report(Loops loops, Path path) {
+        Round newton = new Round(0, 0);
+        Round withRatio = newton;
+        Round other = newton;
+        for (int i = 0; i < ROUNDS; i++) {
+            newton = newton.best(newton(loops, path, false));
+            withRatio = withRatio.best(newton(loops, path, true));
+            other = other.best(levenbergMarquardt(loops, path));
         }
-        double tangent = 0;
-        for (int round = 0; round < ROUNDS; round++) {
-            tangent = Math.max(tangent, newton(loops, travel, rack, true));
-        }
-        System.out.printf(Locale.ROOT, "%-22s Newton %,9.0f/s (%.1f steps)   with motion ratio %,9.0f/s   "
-                + "Levenberg-Marquardt %,8.0f/s (%.1f steps)   ratio %.1f%n", name, newton, newtonSteps, tangent, other, otherSteps,
-                newton / other);
+        System.out.printf(Locale.ROOT, "%-21s Newton %,9.0f/s (%.1f steps)   with motion ratio %,9.0f/s   "
+                + "Levenberg-Marquardt %,8.0f/s (%.1f steps)   ratio %.1f%n", path.name(), newton.perSecond(), newton.steps(),
+                withRatio.perSecond(), other.perSecond(), other.steps(), newton.perSecond() / other.perSecond());
     }
 
-    private static double newton(Loops loops, DoubleBinaryOperator travel, DoubleBinaryOperator rack, boolean tangent) {
+    private static Round newton(Loops loops, Path path, boolean ratio) {
         Walker walker = loops.walker();
         Geometry up = loops.heightChange(1);
         double sum = 0;
         long start = processorTime();
         for (int i = 0; i < POSITIONS; i++) {
-            if (!walker.moveTo(rack.applyAsDouble(i, 0), travel.applyAsDouble(i, 0))) {
+            if (!walker.moveTo(path.rack().applyAsDouble(i), path.travel().applyAsDouble(i))) {
                 throw new IllegalStateException("not reached");
             }
-            sum += tangent ? walker.motion(up)[0] : walker.pose().origin[0];
+            sum += ratio ? walker.motion(up)[0] : walker.pose().origin[0];
         }
-        newtonSteps = (double) walker.iterations() / POSITIONS;
-        return rate(start, sum);
+        return round(start, sum, walker.iterations());
     }
 
-    private static double levenbergMarquardt(Loops loops, DoubleBinaryOperator travel, DoubleBinaryOperator rack) {
+    private static Round levenbergMarquardt(Loops loops, Path path) {
         LevenbergMarquardt other = new LevenbergMarquardt(loops);
         double sum = 0;
         long start = processorTime();
         for (int i = 0; i < POSITIONS; i++) {
-            other.moveTo(rack.applyAsDouble(i, 0), travel.applyAsDouble(i, 0));
+            other.moveTo(path.rack().applyAsDouble(i), path.travel().applyAsDouble(i));
             sum += other.pose().origin[0];
         }
-        otherSteps = (double) other.evaluations() / POSITIONS;
-        return rate(start, sum);
+        return round(start, sum, other.evaluations());
     }
 
-    private static double rate(long start, double sum) {
+    private static Round round(long start, double sum, long steps) {
         if (Double.isNaN(sum)) {
             throw new IllegalStateException("a position is not a number");
         }
-        return POSITIONS * 1e9 / (processorTime() - start);
+        return new Round(POSITIONS * 1e9 / (processorTime() - start), (double) steps / POSITIONS);
     }
 
     private static long processorTime() {

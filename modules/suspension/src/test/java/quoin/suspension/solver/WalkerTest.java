@@ -37,9 +37,9 @@ class WalkerTest {
         assertTrue(walker.moveTo(rack, travel));
         for (int i = 0; i < 5; i++) {
             double length = Vectors.distance(walker.geometry().fixedPoint(i), walker.pose().point(loops.design.movingPoint(i)));
-            assertEquals(loops.design.lengths[i], length, 1e-9);
+            assertEquals(loops.design.lengths[i], length, 1e-8);
         }
-        assertEquals(loops.origin[2] + travel, walker.pose().origin[2], 1e-9);
+        assertEquals(loops.origin[2] + travel, walker.pose().origin[2], 1e-8);
     }
 
     /** The straight way back may be locked; where it is open it ends where the walk began and not on another branch. */
@@ -52,8 +52,8 @@ class WalkerTest {
             walker.moveTo(400 * random.nextDouble() - 200, 800 * random.nextDouble() - 400);
         }
         if (walker.moveTo(0, 0)) {
-            assertArrayEquals(loops.origin, walker.pose().origin, 1e-8);
-            assertArrayEquals(new double[] {1, 0, 0, 0, 1, 0, 0, 0, 1}, walker.pose().rotation, 1e-10);
+            assertArrayEquals(loops.origin, walker.pose().origin, 1e-7);
+            assertArrayEquals(new double[] {1, 0, 0, 0, 1, 0, 0, 0, 1}, walker.pose().rotation, 1e-9);
         }
     }
 
