@@ -3,6 +3,7 @@ package quoin.suspension.solver;
 import java.lang.management.ManagementFactory;
 import java.util.Locale;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * Solved positions a second of processor time on one core, double wishbone, and Hipparchus' Levenberg-Marquardt with the
@@ -20,8 +21,12 @@ public final class SolverBenchmark {
         }
     }
 
-    /** Where the wheel is asked to be, by number. */
-    private record Path(String name, IntToDoubleFunction travel, IntToDoubleFunction rack) {
+    /** Where the wheel is asked to be, one position after the other. */
+    private record Path(String name, double[] travel, double[] rack) {
+        static Path of(String name, IntToDoubleFunction travel, IntToDoubleFunction rack) {
+            return new Path(name, IntStream.range(0, POSITIONS).mapToDouble(travel).toArray(),
+                    IntStream.range(0, POSITIONS).mapToDouble(rack).toArray());
+        }
     }
 
     private SolverBenchmark() {
@@ -29,9 +34,9 @@ public final class SolverBenchmark {
 
     public static void main(String[] arguments) {
         Loops loops = Wishbones.typical();
-        report(loops, new Path("sweep, 1 mm steps", i -> 40 * Math.sin(i / 40.0), i -> 0));
-        report(loops, new Path("sweep with steering", i -> 40 * Math.sin(i / 40.0), i -> 15 * Math.sin(i / 25.0)));
-        report(loops, new Path("jumps of up to 60 mm", i -> 30 * Math.sin(i * 2.4), i -> 0));
+        report(loops, Path.of("sweep, 1 mm steps", i -> 40 * Math.sin(i / 40.0), i -> 0));
+        report(loops, Path.of("sweep with steering", i -> 40 * Math.sin(i / 40.0), i -> 15 * Math.sin(i / 25.0)));
+        report(loops, Path.of("jumps of up to 60 mm", i -> 30 * Math.sin(i * 2.4), i -> 0));
     }
 
     private static void report(Loops loops, Path path) {
@@ -54,7 +59,7 @@ public final class SolverBenchmark {
         double sum = 0;
         long start = processorTime();
         for (int i = 0; i < POSITIONS; i++) {
-            if (!walker.moveTo(path.rack().applyAsDouble(i), path.travel().applyAsDouble(i))) {
+            if (!walker.moveTo(path.rack()[i], path.travel()[i])) {
                 throw new IllegalStateException("not reached");
             }
             sum += ratio ? walker.motion(up)[0] : walker.pose().origin[0];
@@ -67,7 +72,7 @@ public final class SolverBenchmark {
         double sum = 0;
         long start = processorTime();
         for (int i = 0; i < POSITIONS; i++) {
-            other.moveTo(path.rack().applyAsDouble(i), path.travel().applyAsDouble(i));
+            other.moveTo(path.rack()[i], path.travel()[i]);
             sum += other.pose().origin[0];
         }
         return round(start, sum, other.evaluations());
