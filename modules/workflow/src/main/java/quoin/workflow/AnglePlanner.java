@@ -11,8 +11,11 @@ import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import quoin.adjustment.PlanCancellation;
+import quoin.adjustment.PlanOption;
+import quoin.adjustment.PlanPreferences;
 import quoin.adjustment.PlanProbability;
-import quoin.adjustment.PlanSearch;
+import quoin.adjustment.PlanUncertainty;
+import quoin.adjustment.Plans;
 import quoin.adjustment.StepAdjuster;
 import quoin.adjustment.StepPlan;
 import quoin.adjustment.StepProblem;
@@ -40,6 +43,8 @@ public final class AnglePlanner {
 
     private static final double PRICE_PER_VISIT = 1;
     private static final double PRICE_PER_TURN = 0.001;
+    /** Nothing is turned at a wheel that is inside with this probability: four wheels of 0.97 make nine in ten. */
+    private static final PlanPreferences PER_WHEEL = new PlanPreferences(1, 0.97);
 
     private final Day day;
     private final AngleBelief belief;
@@ -73,7 +78,8 @@ public final class AnglePlanner {
     }
 
     /** One wheel: what it reads, what may be turned, the best turns. */
-    private record Wheel(Corner corner, List<ReadingId> goals, List<Adjuster> adjusters, StepPlan plan) {
+    private record Wheel(Corner corner, List<ReadingId> goals, List<Adjuster> adjusters, StepPlan plan, double probabilityInside,
+            double probabilityNow) {
     }
 
     private Optional<RoundPlan> plan(PlanCancellation cancellation) {
@@ -92,8 +98,8 @@ public final class AnglePlanner {
             double[] turns = wheel.plan().turns();
             moves.addAll(moves(wheel, turns));
             predicted.putAll(predicted(wheel, turns));
-            after *= inside(wheel, turns, wheel.plan().predictedErrors());
-            now *= inside(wheel, new double[turns.length], problem(wheel.corner(), wheel.goals(), wheel.adjusters()).errors());
+            after *= wheel.probabilityInside();
+            now *= wheel.probabilityNow();
         }
         predicted.putAll(LegEffects.ofAngles(day, described, moves));
         return Optional.of(new RoundPlan(day.revision(), moves, predicted, OptionalDouble.of(after), OptionalDouble.of(now),
@@ -107,13 +113,17 @@ public final class AnglePlanner {
         if (goals.isEmpty() || adjusters.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Wheel(corner, goals, adjusters, PlanSearch.best(problem(corner, goals, adjusters), cancellation)));
+        StepProblem problem = problem(corner, goals, adjusters);
+        PlanUncertainty spread = turns -> covariance(corner, goals, adjusters, turns);
+        PlanOption best = Plans.offer(problem, spread, PER_WHEEL, cancellation).recommended();
+        double now = PlanProbability.inside(problem.errors(), spread.covarianceAfter(new double[adjusters.size()]), problem.tolerances()).value();
+        return Optional.of(new Wheel(corner, goals, adjusters, best.plan(), best.inside().value(), now));
     }
 
     /** A reading that one of the wheel's own adjusters was turned after is no start for a plan. */
     private boolean holds(ReadingId reading, Corner corner) {
         Optional<Figure> figure = day.latest(reading);
-        return figure.isPresent() && day.after(figure.get().entry()).stream().noneMatch(e -> e instanceof Entry.Adjustment a
+        return figure.isPresent() && AngleState.of(day, reading, belief, uncertainty).isPresent() && day.after(figure.get().entry()).stream().noneMatch(e -> e instanceof Entry.Adjustment a
                 && a.turns().stream().anyMatch(t -> t.adjuster().corner() == corner && AngleBelief.KINDS.contains(t.adjuster().kind())));
     }
 
@@ -123,7 +133,7 @@ public final class AnglePlanner {
         double[][] sensitivity = new double[goals.size()][adjusters.size()];
         for (int i = 0; i < errors.length; i++) {
             Target target = day.targets().of(goals.get(i)).orElseThrow();
-            errors[i] = day.latest(goals.get(i)).orElseThrow().value() - target.value();
+            errors[i] = state(goals.get(i)).mean() - target.value();
             tolerances[i] = target.tolerance();
             for (int j = 0; j < adjusters.size(); j++) {
                 sensitivity[i][j] = belief.effect(corner.axle(), goals.get(i).kind(), adjusters.get(j).id().kind());
@@ -156,24 +166,25 @@ public final class AnglePlanner {
         return sums.stream().flatMap(s -> Stream.of(s, s - fitted)).mapToDouble(Double::doubleValue).toArray();
     }
 
-    private double inside(Wheel wheel, double[] turns, double[] errors) {
-        double[][] covariance = new double[errors.length][errors.length];
-        double[] tolerances = new double[errors.length];
-        for (int i = 0; i < errors.length; i++) {
-            double sd = sd(wheel, wheel.goals().get(i), turns);
+    private double[][] covariance(Corner corner, List<ReadingId> goals, List<Adjuster> adjusters, double[] turns) {
+        double[][] covariance = new double[goals.size()][goals.size()];
+        for (int i = 0; i < covariance.length; i++) {
+            double sd = sd(corner, goals.get(i), adjusters, turns);
             covariance[i][i] = sd * sd;
-            tolerances[i] = day.targets().of(wheel.goals().get(i)).orElseThrow().tolerance();
         }
-        return PlanProbability.inside(errors, covariance, tolerances).value();
+        return covariance;
     }
 
-    private double sd(Wheel wheel, ReadingId reading, double[] turns) {
-        double read = uncertainty.of(reading, new double[] {day.latest(reading).orElseThrow().value()}, List.of());
+    private double sd(Corner corner, ReadingId reading, List<Adjuster> adjusters, double[] turns) {
         Map<AdjusterKind, Double> units = new EnumMap<>(AdjusterKind.class);
         for (int j = 0; j < turns.length; j++) {
-            units.put(wheel.adjusters().get(j).id().kind(), turns[j]);
+            units.put(adjusters.get(j).id().kind(), turns[j]);
         }
-        return Math.hypot(read, belief.sd(wheel.corner().axle(), reading.kind(), units));
+        return Math.hypot(state(reading).sd(), belief.sd(corner.axle(), reading.kind(), units));
+    }
+
+    private AngleState state(ReadingId reading) {
+        return AngleState.of(day, reading, belief, uncertainty).orElseThrow();
     }
 
     private List<CornerMove> moves(Wheel wheel, double[] turns) {
@@ -194,18 +205,18 @@ public final class AnglePlanner {
         Map<ReadingId, Predicted> predicted = new LinkedHashMap<>();
         for (ReadingId goal : wheel.goals()) {
             double now = day.latest(goal).orElseThrow().value();
-            double then = now;
+            double then = state(goal).mean();
             for (int j = 0; j < turns.length; j++) {
                 then += belief.effect(wheel.corner().axle(), goal.kind(), wheel.adjusters().get(j).id().kind()) * turns[j];
             }
-            predicted.put(goal, new Predicted(now, then, sd(wheel, goal, turns), day.targets().of(goal)));
+            predicted.put(goal, new Predicted(now, then, sd(wheel.corner(), goal, wheel.adjusters(), turns), day.targets().of(goal)));
         }
         return predicted;
     }
 
     private String why(List<CornerMove> moves) {
         if (moves.isEmpty()) {
-            return "Leave it: turning would not bring the angles nearer to their targets.";
+            return "Leave it: by all readings so far the angles are as near as turning can bring them. Settle and read again.";
         }
         return "Camber, caster and toe of each wheel in one pass; what a camber or caster link does to toe is taken back at the toe link.";
     }
