@@ -31,6 +31,7 @@ final class DayWalker {
     private static final String NEXT = "alt+n";
     private static final Duration RECORDED = Duration.ofSeconds(20);
     private static final Duration FOCUS = Duration.ofMillis(700);
+    private static final Duration LEFT_ALONE = Duration.ofSeconds(4);
     private static final Duration PLAN = Duration.ofMillis(2500);
 
     private final Screen screen;
@@ -122,16 +123,9 @@ final class DayWalker {
             case READ -> {
                 keys.press(NEXT);
                 Await.pause(FOCUS);
-                keys.press("alt+p");
-                Await.pause(FOCUS);
-                keys.press("ctrl+Return");
+                read(keys);
             }
-            case TURN -> {
-                Await.pause(PLAN);
-                keys.press(NEXT);
-                Await.pause(FOCUS);
-                keys.press("ctrl+Return");
-            }
+            case TURN -> turn(keys);
             case CONDITION -> {
                 keys.press(NEXT);
                 Await.pause(FOCUS);
@@ -140,6 +134,27 @@ final class DayWalker {
                 }
             }
             default -> keys.press(NEXT);
+        }
+    }
+
+    private static void read(Keys keys) {
+        keys.press("alt+p");
+        Await.pause(FOCUS);
+        keys.press("ctrl+Return");
+    }
+
+    /** Records the turns of the plan; where the plan leaves the car alone, reads again as it says. */
+    private void turn(Keys keys) {
+        long before = day().orElseThrow().revision();
+        Await.pause(PLAN);
+        keys.press(NEXT);
+        Await.pause(FOCUS);
+        keys.press("ctrl+Return");
+        if (!Await.holdsWithin(LEFT_ALONE, () -> day().orElseThrow().revision() > before)) {
+            walked.add("   the plan leaves it; read again");
+            keys.press("F3");
+            Await.pause(FOCUS);
+            read(keys);
         }
     }
 

@@ -21,6 +21,7 @@ import quoin.rehearsal.Ouzel23;
 import quoin.rehearsal.PracticeCar;
 import quoin.suspension.spi.SuspensionTypes;
 import quoin.workflow.AnglePlanner;
+import quoin.workflow.Closing;
 import quoin.workflow.NextStep;
 import quoin.workflow.OrderOfWork;
 import quoin.workflow.RoundPlan;
@@ -48,7 +49,7 @@ class PracticeDaysTest {
             angleRounds += walk.rounds("wheel-angles");
         }
         System.out.println(String.join("\n", table));
-        assertTrue(angleRounds <= 3 * DAYS, "angles take more than three passes on average:\n" + String.join("\n", table));
+        assertTrue(angleRounds <= 5 * DAYS, "angles take more than five passes a day, the loop back included:\n" + String.join("\n", table));
     }
 
     /** One day. */
@@ -106,7 +107,7 @@ class PracticeDaysTest {
         private void condition(Day day, NextStep next) {
             order.status(day).stages().stream().flatMap(s -> s.requirements().stream())
                     .filter(r -> r.requirement().words().equals(next.words())).findFirst()
-                    .or(() -> quoin.workflow.Closing.states(day).stream().filter(r -> r.requirement().words().equals(next.words())).findFirst())
+                    .or(() -> Closing.states(day).stream().filter(r -> r.requirement().words().equals(next.words())).findFirst())
                     .ifPresentOrElse(r -> entries.add(new Entry.Condition(header(next.stageId()), r.requirement().key(),
                             r.requirement().key().equals(Conditions.FUEL) ? "20" : r.requirement().value(), "")),
                             () -> {
