@@ -7,6 +7,10 @@ package quoin.car;
  * @param tolerance half width of the accepted band, same unit, greater than 0
  */
 public record Target(double value, double tolerance) {
+
+    /** Far below what any gauge shows, in any of the base units. */
+    private static final double ON_THE_LIMIT = 1e-9;
+
     public Target {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("a target must be a number");
@@ -16,7 +20,8 @@ public record Target(double value, double tolerance) {
         }
     }
 
+    /** True where a reading is inside; one on the limit is, although -2.1 and -2.2 are not 0.1 apart in binary figures. */
     public boolean contains(double reading) {
-        return Math.abs(reading - value) <= tolerance;
+        return Math.abs(reading - value) <= tolerance + ON_THE_LIMIT;
     }
 }

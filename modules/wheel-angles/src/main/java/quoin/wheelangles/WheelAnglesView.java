@@ -69,7 +69,7 @@ final class WheelAnglesView implements StageView {
         settle.onSettled(grid::toFirst);
         round.onTurned(settle::toButton);
         conditions.onAllHold(grid::toFirst);
-        JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle, inMm)), round.turnPart());
+        JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle, inMm)), round.planPart(), round.turnPart());
         JPanel right = Looks.column(Looks.section(Bundle.view_stands(), figures), Looks.section(Bundle.view_toe(), toes),
                 Looks.section(Bundle.view_findings(), findings), Looks.section(Bundle.view_conditions(), conditions));
         component = Looks.twoColumns(left, right);

@@ -41,7 +41,7 @@ final class AdviceLines extends JPanel {
         List<Line> lines = new ArrayList<>();
         lines.add(switch (advice.all().answer()) {
             case INSIDE -> new Line(Mark.INSIDE, Bundle.advice_inside(percent), false);
-            case OUTSIDE -> new Line(Mark.ABOVE, Bundle.advice_outside(percent), false);
+            case OUTSIDE -> new Line(Mark.AGAIN, Bundle.advice_outside(percent), false);
             case TOO_CLOSE -> new Line(Mark.CLOSE, Bundle.advice_tooClose(percent), false);
         });
         lines.add(new Line(Mark.OPEN, advice.nextWords(), advice.stops() || advice.readAgainWords().isPresent()));

@@ -38,14 +38,19 @@ public final class PlanTable extends JPanel {
         setOpaque(false);
     }
 
-    public void show(RoundPlan plan, DaySnapshot day) {
+    /**
+     * Shows a plan.
+     *
+     * @param withChance whether to say how likely everything is inside now and afterwards, where nothing beside it says so
+     */
+    public void show(RoundPlan plan, DaySnapshot day, boolean withChance) {
         removeAll();
-        fill(plan, day);
+        fill(plan, day, withChance);
         revalidate();
         repaint();
     }
 
-    private void fill(RoundPlan plan, DaySnapshot day) {
+    private void fill(RoundPlan plan, DaySnapshot day, boolean withChance) {
         List<Component> parts = new ArrayList<>();
         if (plan.revision() != day.day().revision()) {
             parts.add(new WrapText(Bundle.plan_old(), 1, Font.BOLD));
@@ -57,7 +62,7 @@ public final class PlanTable extends JPanel {
             parts.add(card(corner, plan, day.adjusterWords()));
         }
         parts.add(padded(plan.why()));
-        probability(plan).ifPresent(p -> parts.add(padded(p)));
+        probability(plan).filter(p -> withChance).ifPresent(p -> parts.add(padded(p)));
         list(Bundle.plan_notReachable(), plan.notReachable(), parts);
         list(Bundle.plan_assumed(), plan.assumed(), parts);
         add(Looks.column(parts.toArray(Component[]::new)), BorderLayout.NORTH);

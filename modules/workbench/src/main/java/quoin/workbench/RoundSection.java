@@ -76,7 +76,7 @@ public final class RoundSection {
         planPart.removeAll();
         choice.show(made);
         if (!made.isEmpty()) {
-            plan.show(choice.chosen(), day);
+            plan.show(choice.chosen(), day, current.advice(stageId).isEmpty());
             advice.show(current.advice(stageId));
             planPart.add(Looks.column(advice, choice), BorderLayout.NORTH);
             planPart.add(plan, BorderLayout.CENTER);

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.junit.jupiter.api.Test;
 import quoin.car.Axle;
 import quoin.car.Corner;
@@ -70,7 +72,13 @@ class EntryDoubtsTest {
         EntryDoubts doubts = new EntryDoubts((d, typed) -> {
             throw new IllegalStateException("no model");
         });
-        assertTrue(doubts.next(TestCars.day().build(), Map.of(LF, 147.0)).isEmpty());
+        Logger log = Logger.getLogger(EntryDoubts.class.getName());
+        log.setLevel(Level.OFF);
+        try {
+            assertTrue(doubts.next(TestCars.day().build(), Map.of(LF, 147.0)).isEmpty());
+        } finally {
+            log.setLevel(null);
+        }
     }
 
     @Test
