@@ -2,11 +2,12 @@ package quoin.garage;
 
 import java.awt.BorderLayout;
 import java.awt.EventQueue;
-import java.awt.FlowLayout;
 import java.awt.Font;
 import java.awt.Insets;
 import java.awt.event.KeyEvent;
 import java.util.List;
+import javax.swing.Box;
+import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JList;
@@ -68,11 +69,14 @@ public final class GarageWindow extends TopComponent {
     private JComponent begin() {
         JButton newDay = Looks.button(Bundle.garage_newDay(), door::newDay);
         JButton newCar = Looks.button(Bundle.garage_newCar(), door::newCar);
-        JPanel choices = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.8), 0));
+        JPanel choices = new JPanel();
+        choices.setLayout(new BoxLayout(choices, BoxLayout.LINE_AXIS));
+        choices.setBorder(Looks.padding(0.6, 0));
         for (JButton button : List.of(rehearse, newDay, newCar)) {
             button.setFont(Looks.font(1.3, Font.PLAIN));
             button.setMargin(new Insets(Looks.em(0.6), Looks.em(1), Looks.em(0.6), Looks.em(1)));
             choices.add(button);
+            choices.add(Box.createHorizontalStrut(Looks.em(0.8)));
         }
         return Looks.column(new WrapText(Bundle.garage_begin(), 1.5, Font.BOLD), choices,
                 new WrapText(Bundle.garage_rehearseWhy(), 1.1, Font.PLAIN));

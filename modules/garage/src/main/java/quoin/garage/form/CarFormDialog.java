@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import javax.swing.JDialog;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import org.openide.DialogDisplayer;
 import org.openide.NotifyDescriptor;
@@ -41,17 +42,24 @@ public final class CarFormDialog extends JDialog {
         this.form = new CarForm(draft);
         this.save = save;
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
-        addWindowListener(new WindowAdapter() {
+        WindowAdapter events = new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent e) {
                 cancel();
             }
 
             @Override
-            public void windowOpened(WindowEvent e) {
-                form.toFirstField();
+            public void windowGainedFocus(WindowEvent e) {
+                // Some window managers give the focus well after the window opened; without an owner every key would be lost.
+                SwingUtilities.invokeLater(() -> {
+                    if (getMostRecentFocusOwner() == null || getFocusOwner() == null) {
+                        form.toFirstField();
+                    }
+                });
             }
-        });
+        };
+        addWindowListener(events);
+        addWindowFocusListener(events);
         JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING, Looks.em(0.7), Looks.em(0.6)));
         buttons.add(Looks.button(Bundle.dialog_save(), this::save));
         buttons.add(Looks.button(Bundle.dialog_cancel(), this::cancel));
