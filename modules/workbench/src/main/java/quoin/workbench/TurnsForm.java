@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -23,6 +24,8 @@ import org.openide.util.NbBundle.Messages;
 import quoin.car.Adjuster;
 import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
+import quoin.car.AssumedCar;
+import quoin.car.Assumptions;
 import quoin.car.Car;
 import quoin.logbook.Entry;
 import quoin.workflow.CornerMove;
@@ -85,7 +88,12 @@ public final class TurnsForm extends JPanel {
 
     /** Adjusters of a stage as the car has them, in walking order, without those that are locked. */
     public static List<AdjusterId> adjusters(Car car, Set<AdjusterKind> kinds) {
-        return car.adjusters().stream().filter(a -> kinds.contains(a.id().kind()) && !a.locked()).map(Adjuster::id).toList();
+        AssumedCar assumed = Assumptions.complete(car);
+        return car.walkingOrder().stream().flatMap(c -> {
+            List<Adjuster> fitted = car.corners().get(c).adjusters();
+            boolean noLeg = fitted.stream().noneMatch(a -> a.id().kind().isSpringLeg());
+            return noLeg ? Stream.concat(assumed.corners().get(c).springLeg().stream(), fitted.stream()) : fitted.stream();
+        }).filter(a -> kinds.contains(a.id().kind()) && !a.locked()).map(Adjuster::id).toList();
     }
 
     /** Shows what was turned today and fills the fields from the plan; what was typed stays. */

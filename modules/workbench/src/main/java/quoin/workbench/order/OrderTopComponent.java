@@ -1,6 +1,7 @@
 package quoin.workbench.order;
 
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
 import org.openide.awt.ActionReferences;
@@ -8,6 +9,7 @@ import org.openide.awt.UndoRedo;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.TopComponent;
 import quoin.workbench.CurrentDay;
+import quoin.workbench.Looks;
 
 /** The order of work at the left edge. */
 @TopComponent.Description(preferredID = "order-of-work", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
@@ -21,6 +23,7 @@ import quoin.workbench.CurrentDay;
 public final class OrderTopComponent extends TopComponent {
 
     private static final long serialVersionUID = 1L;
+    private static final double NARROWEST_EM = 18;
 
     private final transient CurrentDay current = CurrentDay.inUse();
     private final OrderPanel panel = new OrderPanel(current);
@@ -33,6 +36,8 @@ public final class OrderTopComponent extends TopComponent {
         putClientProperty(PROP_DRAGGING_DISABLED, true);
         setLayout(new BorderLayout());
         add(panel, BorderLayout.CENTER);
+        // The split would otherwise be worked out before the window is maximised and leave a few words' width.
+        setMinimumSize(new Dimension(Looks.em(NARROWEST_EM), 0));
     }
 
     @Override
