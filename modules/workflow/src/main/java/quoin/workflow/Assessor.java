@@ -143,7 +143,7 @@ final class Assessor {
         }
         Optional<Target> found = crossTargets.get(view);
         if (found == null) {
-            found = CrossTarget.of(car, day.targets(), id -> of(id, view).state().value()).inForce();
+            found = CrossAim.of(car, day.targets(), id -> of(id, view).state().value());
             crossTargets.put(view, found);
         }
         return found;

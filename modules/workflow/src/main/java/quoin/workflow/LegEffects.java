@@ -61,7 +61,7 @@ final class LegEffects {
         OptionalDouble now = Derived.value(day.car(), reading,
                 id -> day.latest(id).map(f -> OptionalDouble.of(f.value())).orElse(OptionalDouble.empty()));
         if (now.isPresent()) {
-            var target = reading.kind() == ReadingKind.CROSS ? CrossTarget.of(day).inForce() : day.targets().of(reading);
+            var target = reading.kind() == ReadingKind.CROSS ? CrossAim.of(day) : day.targets().of(reading);
             all.put(reading, new Predicted(now.getAsDouble(), now.getAsDouble() + move, 0, target));
         }
     }

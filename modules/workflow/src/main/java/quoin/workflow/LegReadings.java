@@ -62,7 +62,7 @@ final class LegReadings {
                 rows.add(new Row(load, unit(corner.ordinal(), 1 / KilogramForce.toNewtons(1)), day.targets().of(load)));
             }
             double percent = 100 / KilogramForce.toNewtons(legs.assumed().totalKg());
-            rows.add(share(ReadingKind.CROSS, percent, CrossTarget.of(day).inForce(), Corner.RF, Corner.LR));
+            rows.add(share(ReadingKind.CROSS, percent, CrossAim.of(day), Corner.RF, Corner.LR));
             rows.add(share(ReadingKind.FRONT_SHARE, percent, target(day, ReadingKind.FRONT_SHARE), Corner.LF, Corner.RF));
             rows.add(share(ReadingKind.LEFT_SHARE, percent, target(day, ReadingKind.LEFT_SHARE), Corner.LF, Corner.LR));
         }

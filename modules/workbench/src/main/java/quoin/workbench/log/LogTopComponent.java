@@ -1,13 +1,12 @@
 package quoin.workbench.log;
 
-import java.awt.BorderLayout;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
 import org.openide.awt.ActionReferences;
-import org.openide.awt.UndoRedo;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.TopComponent;
 import quoin.workbench.CurrentDay;
+import quoin.workbench.DayWindow;
 
 /** The log under the stage windows. */
 @TopComponent.Description(preferredID = "day-log", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
@@ -18,41 +17,25 @@ import quoin.workbench.CurrentDay;
     @ActionReference(path = "Menu/Window", position = 200),
     @ActionReference(path = "Shortcuts", name = "O-9")})
 @Messages("CTL_Log=&Log")
-public final class LogTopComponent extends TopComponent {
+public final class LogTopComponent extends DayWindow {
 
     private static final long serialVersionUID = 1L;
 
-    private final transient CurrentDay current = CurrentDay.inUse();
-    private final LogPanel panel = new LogPanel(current);
-    private final transient Runnable onChange = panel::dayChanged;
+    private final LogPanel panel;
 
     public LogTopComponent() {
-        setName(Bundle.log_title());
-        putClientProperty(PROP_CLOSING_DISABLED, true);
-        putClientProperty(PROP_UNDOCKING_DISABLED, true);
-        putClientProperty(PROP_DRAGGING_DISABLED, true);
-        setLayout(new BorderLayout());
-        add(panel, BorderLayout.CENTER);
+        super(Bundle.log_title(), CurrentDay.inUse());
+        panel = new LogPanel(CurrentDay.inUse());
+        fill(panel);
     }
 
     @Override
-    protected void componentOpened() {
-        current.addListener(onChange);
+    protected void dayChanged() {
         panel.dayChanged();
-    }
-
-    @Override
-    protected void componentClosed() {
-        current.removeListener(onChange);
     }
 
     @Override
     protected void componentActivated() {
         panel.focusList();
-    }
-
-    @Override
-    public UndoRedo getUndoRedo() {
-        return current.undoRedo();
     }
 }

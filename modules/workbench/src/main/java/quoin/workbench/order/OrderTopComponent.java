@@ -1,14 +1,13 @@
 package quoin.workbench.order;
 
-import java.awt.BorderLayout;
 import java.awt.Dimension;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
 import org.openide.awt.ActionReferences;
-import org.openide.awt.UndoRedo;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.TopComponent;
 import quoin.workbench.CurrentDay;
+import quoin.workbench.DayWindow;
 import quoin.workbench.Looks;
 
 /** The order of work at the left edge. */
@@ -20,44 +19,28 @@ import quoin.workbench.Looks;
     @ActionReference(path = "Menu/Window", position = 100),
     @ActionReference(path = "Shortcuts", name = "O-0")})
 @Messages("CTL_Order=&Order of work")
-public final class OrderTopComponent extends TopComponent {
+public final class OrderTopComponent extends DayWindow {
 
     private static final long serialVersionUID = 1L;
     private static final double NARROWEST_EM = 18;
 
-    private final transient CurrentDay current = CurrentDay.inUse();
-    private final OrderPanel panel = new OrderPanel(current);
-    private final transient Runnable onChange = panel::dayChanged;
+    private final OrderPanel panel;
 
     public OrderTopComponent() {
-        setName(Bundle.order_stages());
-        putClientProperty(PROP_CLOSING_DISABLED, true);
-        putClientProperty(PROP_UNDOCKING_DISABLED, true);
-        putClientProperty(PROP_DRAGGING_DISABLED, true);
-        setLayout(new BorderLayout());
-        add(panel, BorderLayout.CENTER);
+        super(Bundle.order_stages(), CurrentDay.inUse());
+        panel = new OrderPanel(CurrentDay.inUse());
+        fill(panel);
         // The split would otherwise be worked out before the window is maximised and leave a few words' width.
         setMinimumSize(new Dimension(Looks.em(NARROWEST_EM), 0));
     }
 
     @Override
-    protected void componentOpened() {
-        current.addListener(onChange);
+    protected void dayChanged() {
         panel.dayChanged();
-    }
-
-    @Override
-    protected void componentClosed() {
-        current.removeListener(onChange);
     }
 
     @Override
     protected void componentActivated() {
         panel.focusList();
-    }
-
-    @Override
-    public UndoRedo getUndoRedo() {
-        return current.undoRedo();
     }
 }
