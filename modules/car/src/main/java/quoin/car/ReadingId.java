@@ -3,12 +3,17 @@ package quoin.car;
 import java.util.Objects;
 
 /**
- * One reading of the car: a kind and the place where it is read (a corner, an axle, a height point's name or "car").
+ * One reading of the car: a kind and the place where it is read (a corner, an axle, a side, a height point's name or
+ * "car").
  * The text form, "load.LF" or "height.rail LF", is what files store.
  */
 public record ReadingId(ReadingKind kind, String place) implements Comparable<ReadingId> {
 
     public static final String CAR = "car";
+    /** The left side of the car, or a turn to the left. */
+    public static final String LEFT = "left";
+    /** The right side of the car, or a turn to the right. */
+    public static final String RIGHT = "right";
 
     public ReadingId {
         Objects.requireNonNull(kind, "kind");

@@ -31,7 +31,15 @@ public enum ReadingKind {
     /** Sum of both wheels' toe, deg; place = FRONT or REAR. */
     TOTAL_TOE("total-toe", "total toe", Unit.DEG, true),
     /** Half of (RR toe - LR toe), deg, plus = to the left; place = car. */
-    THRUST_ANGLE("thrust-angle", "thrust angle", Unit.DEG, true);
+    THRUST_ANGLE("thrust-angle", "thrust angle", Unit.DEG, true),
+    /** Kingpin inclination, deg, plus = top inboard; place = corner. */
+    KPI("kpi", "kingpin inclination", Unit.DEG, false),
+    /** Wheelbase of one side, mm; place = {@link ReadingId#LEFT} or {@link ReadingId#RIGHT}. */
+    WHEELBASE("wheelbase", "wheelbase", Unit.MM, false),
+    /** How far the left wheel of an axle stands ahead of the right one, mm along the centre line; place = FRONT or REAR. */
+    SETBACK("setback", "setback", Unit.MM, false),
+    /** Steer of the inner wheel less that of the outer one, deg; place = {@link ReadingId#LEFT} or {@link ReadingId#RIGHT} turn. */
+    TURN_TOE_OUT("turn-toe-out", "turn toe-out", Unit.DEG, false);
 
     /** Base unit a kind is stored in. */
     public enum Unit { KG, MM, DEG, BAR, PERCENT }

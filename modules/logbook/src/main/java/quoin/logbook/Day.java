@@ -2,14 +2,17 @@ package quoin.logbook;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import quoin.car.AdjusterId;
 import quoin.car.Car;
+import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.Targets;
 
@@ -25,6 +28,7 @@ public final class Day {
     private final Map<ReadingId, List<Figure>> figures = new TreeMap<>();
     private final Map<AdjusterId, Double> turns = new TreeMap<>();
     private final Map<String, Entry.Condition> conditions = new LinkedHashMap<>();
+    private final Map<Corner, Entry.BumpSteer> bumpSteer = new EnumMap<>(Corner.class);
     private Targets targets;
 
     private Day(List<Entry> written) {
@@ -65,7 +69,10 @@ public final class Day {
     private Map<String, String> take(Entry entry, Map<String, String> inForce) {
         if (entry instanceof Entry.Reading reading) {
             reading.values().forEach((id, value) -> figures.computeIfAbsent(id, k -> new ArrayList<>())
-                    .add(new Figure(id, value, entry.number(), entry.header().stage(), inForce, reading.source())));
+                    .add(new Figure(id, value, entry.number(), entry.header().stage(), inForce, reading.source(),
+                            reading.measured().map(m -> m.uncertaintyOf(id)).orElse(OptionalDouble.empty()))));
+        } else if (entry instanceof Entry.BumpSteer curve) {
+            bumpSteer.put(curve.corner(), curve);
         } else if (entry instanceof Entry.Adjustment adjustment) {
             adjustment.turns().forEach(t -> turns.merge(t.adjuster(), t.amount(), Double::sum));
         } else if (entry instanceof Entry.Condition condition) {
@@ -120,6 +127,11 @@ public final class Day {
             }
         }
         return Optional.empty();
+    }
+
+    /** The bump steer of a wheel as last measured; what was turned since is in {@link #after}. */
+    public Optional<Entry.BumpSteer> bumpSteer(Corner corner) {
+        return Optional.ofNullable(bumpSteer.get(corner));
     }
 
     /** Sum of what was turned today (turns, or mm of shim); 0 where it was not touched. */

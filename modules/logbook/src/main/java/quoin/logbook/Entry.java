@@ -1,6 +1,7 @@
 package quoin.logbook;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -9,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import quoin.car.AdjusterId;
 import quoin.car.Car;
+import quoin.car.Corner;
 import quoin.car.CrossGoal;
 import quoin.car.ReadingId;
 import quoin.car.Target;
@@ -42,12 +44,15 @@ public sealed interface Entry {
      * @param values base-unit value per reading
      * @param typed  what was typed, per reading, where it differs from the plain number
      * @param source who read it
+     * @param measured how they were measured where they were computed from other figures; empty = read directly
      */
-    record Reading(Header header, Map<ReadingId, Double> values, Map<ReadingId, String> typed, Source source) implements Entry {
+    record Reading(Header header, Map<ReadingId, Double> values, Map<ReadingId, String> typed, Source source,
+            Optional<Measurement> measured) implements Entry {
         public Reading {
             values = Collections.unmodifiableMap(new TreeMap<>(values));
             typed = Collections.unmodifiableMap(new TreeMap<>(typed));
             Objects.requireNonNull(source, "source");
+            Objects.requireNonNull(measured, "measured");
             values.forEach((id, value) -> {
                 if (!Double.isFinite(value)) {
                     throw new IllegalArgumentException(id.words() + " must be a number");
@@ -55,9 +60,52 @@ public sealed interface Entry {
             });
         }
 
+        /** Figures read directly. */
+        public Reading(Header header, Map<ReadingId, Double> values, Map<ReadingId, String> typed, Source source) {
+            this(header, values, typed, source, Optional.empty());
+        }
+
         @Override
         public Reading withHeader(Header changed) {
-            return new Reading(changed, values, typed, source);
+            return new Reading(changed, values, typed, source, measured);
+        }
+    }
+
+    /**
+     * Toe of one wheel against its travel, spring out, steering held. {@link Day#bumpSteer} gives the last one of each wheel.
+     *
+     * @param corner   the wheel
+     * @param points   by rising travel, no two at the same travel, at least two
+     * @param measured the method ("bump-steer" with two dials) and what was read
+     */
+    record BumpSteer(Header header, Corner corner, List<Point> points, Measurement measured) implements Entry {
+
+        /**
+         * One position of the wheel.
+         *
+         * @param travelMm       wheel travel from ride height, mm, plus = bump
+         * @param toeInChangeDeg toe less toe at ride height, deg, plus = toe-in
+         */
+        public record Point(double travelMm, double toeInChangeDeg) {
+            public Point {
+                if (!Double.isFinite(travelMm) || !Double.isFinite(toeInChangeDeg)) {
+                    throw new IllegalArgumentException("travel and toe must be numbers");
+                }
+            }
+        }
+
+        public BumpSteer {
+            Objects.requireNonNull(corner, "corner");
+            Objects.requireNonNull(measured, "measured");
+            points = points.stream().sorted(Comparator.comparingDouble(Point::travelMm)).toList();
+            if (points.size() < 2 || points.stream().map(Point::travelMm).distinct().count() < points.size()) {
+                throw new IllegalArgumentException("bump steer needs two points or more, each at a travel of its own");
+            }
+        }
+
+        @Override
+        public BumpSteer withHeader(Header changed) {
+            return new BumpSteer(changed, corner, points, measured);
         }
     }
 

@@ -44,6 +44,7 @@ final class EntryJson {
 
     private static final List<Kind<?>> KINDS = List.of(
             new Kind<>("reading", Entry.Reading.class, EntryJson::writeReading, EntryJson::readReading),
+            new Kind<>("bump-steer", Entry.BumpSteer.class, MeasurementJson::writePoints, MeasurementJson::readBumpSteer),
             new Kind<>("adjustment", Entry.Adjustment.class, EntryJson::writeAdjustment, EntryJson::readAdjustment),
             new Kind<>("condition", Entry.Condition.class,
                     (e, n) -> n.put("key", e.key()).put("value", e.value()).put("words", e.words()),
@@ -130,6 +131,7 @@ final class EntryJson {
             entry.typed().forEach((id, text) -> typed.put(id.toString(), text));
         }
         node.put("source", SOURCES.text(entry.source()));
+        entry.measured().ifPresent(m -> MeasurementJson.write(m, node.putObject("measured")));
     }
 
     private static Entry.Reading readReading(Header header, Fields in) {
@@ -138,7 +140,8 @@ final class EntryJson {
         in.forEach("values", (key, all) -> values.put(ReadingId.parse(key), all.number(key)));
         Map<ReadingId, String> typed = new TreeMap<>();
         in.forEach("typed", (key, all) -> typed.put(ReadingId.parse(key), all.text(key)));
-        return new Entry.Reading(header, values, typed, in.parsed("source", SOURCES::read));
+        return new Entry.Reading(header, values, typed, in.parsed("source", SOURCES::read),
+                in.optionalObject("measured").map(MeasurementJson::read));
     }
 
     private static void writeAdjustment(Entry.Adjustment entry, ObjectNode node) {

@@ -103,7 +103,12 @@ final class Samples {
         Header noStage = new Header(8, NOON, "");
         Entry reading = new Entry.Reading(h, Map.of(LF_LOAD, 107.9, SILL, 62.5, ReadingId.of(ReadingKind.CAMBER, Corner.RR), -1.0 / 3),
                 Map.of(SILL, "2 15/32 in"), Entry.Source.PRACTICE_CAR);
-        return List.of(reading, new Entry.Reading(noStage, Map.of(LF_LOAD, 0.1), Map.of(), Entry.Source.RACER),
+        ReadingId rightToe = ReadingId.of(ReadingKind.TOE, Corner.RF);
+        Measurement cords = new Measurement("string-toe", Map.of("RF.front", "140,5", "cords", "independent"),
+                "right cord skew 0.075 deg", Map.of(rightToe, 0.031));
+        return List.of(reading, new Entry.Reading(h, Map.of(rightToe, 0.125), Map.of(), Entry.Source.RACER, Optional.of(cords)),
+                new Entry.BumpSteer(h, Corner.RF, List.of(new Entry.BumpSteer.Point(10, -0.02), new Entry.BumpSteer.Point(-10, 0.015)),
+                        new Measurement("bump-steer", Map.of(), "", Map.of())), new Entry.Reading(noStage, Map.of(LF_LOAD, 0.1), Map.of(), Entry.Source.RACER),
                 new Entry.Adjustment(h, List.of(new Entry.Turn(RR_PERCH, -0.375, of(60.6)),
                         new Entry.Turn(new AdjusterId(AdjusterKind.CAMBER_SHIM, Corner.LF), 1.6, OptionalDouble.empty())), "half done"),
                 new Entry.Condition(h, Conditions.DRIVER, Conditions.IN, "Ann \u2013 belts snug"),

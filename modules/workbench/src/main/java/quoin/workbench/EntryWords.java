@@ -15,6 +15,7 @@ import quoin.car.CrossGoal;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.logbook.Entry;
+import quoin.logbook.Measurement;
 
 /** Says in plain words what an entry of the logbook tells. */
 @Messages({
@@ -34,6 +35,11 @@ import quoin.logbook.Entry;
     "# {0} - number", "entry.redone=Redone: undo {0}",
     "# {0} - number", "# {1} - why", "entry.withdrawn=Entry {0} withdrawn{1}",
     "# {0} - number", "# {1} - words", "# {2} - why", "entry.corrected=Entry {0} corrected, now: {1}{2}",
+    "# {0} - wheel", "# {1} - how many", "entry.bumpSteer=Bump steer of {0}: {1} points",
+    "# {0} - method", "# {1} - what it says", "entry.measured={0}: {1}",
+    "method.string-toe=by strings", "method.plate-toe=by toe plates", "method.angle-toe=by an angle gauge",
+    "method.gauge-camber=by a camber gauge", "method.plumb-camber=by plumb line and rule", "method.caster-sweep=by a camber sweep",
+    "method.diagonals=by diagonals", "method.bump-steer=by two dials", "method.turn-toe-out=by turn plates",
     "# {0} - kind", "entry.unknown=Entry of a kind not known here: {0}",
     "goal.equalDiagonals=RF+LR is half of the total",
     "goal.equalFronts=LF and RF alike",
@@ -60,8 +66,10 @@ public final class EntryWords {
         if (entry instanceof Entry.CarDescribed described) {
             return Bundle.entry_car(described.car().name());
         } else if (entry instanceof Entry.Reading reading) {
-            String figures = figures(reading);
+            String figures = withWords(figures(reading), reading.measured().map(EntryWords::measured).orElse(""));
             return reading.source() == Entry.Source.PRACTICE_CAR ? Bundle.entry_practice(figures) : figures;
+        } else if (entry instanceof Entry.BumpSteer curve) {
+            return withWords(Bundle.entry_bumpSteer(curve.corner(), curve.points().size()), measured(curve.measured()));
         } else if (entry instanceof Entry.Adjustment adjustment) {
             return turned(adjustment);
         } else if (entry instanceof Entry.Condition condition) {
@@ -90,6 +98,21 @@ public final class EntryWords {
             return Bundle.entry_unknown(unknown.kind());
         }
         throw new IllegalArgumentException("no words for " + entry.getClass().getSimpleName());
+    }
+
+    /** How it was measured and what that said: "by strings: right cord skew 0.07°". */
+    private static String measured(Measurement measured) {
+        String method = method(measured.method());
+        return measured.words().isEmpty() ? method : Bundle.entry_measured(method, measured.words());
+    }
+
+    /** A way of measuring as the racer says it; one not known here is shown as it is. */
+    public static String method(String id) {
+        try {
+            return NbBundle.getMessage(EntryWords.class, "method." + id);
+        } catch (MissingResourceException e) {
+            return id.replace('-', ' ');
+        }
     }
 
     private String correction(Entry.Correction correction) {

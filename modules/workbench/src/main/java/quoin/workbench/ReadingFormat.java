@@ -180,7 +180,7 @@ public final class ReadingFormat {
 
     private QuantityFormat format(ReadingId reading) {
         int decimals = switch (reading.kind()) {
-            case TOE, TOTAL_TOE, CAMBER, CASTER, THRUST_ANGLE, PRESSURE -> 2;
+            case TOE, TOTAL_TOE, CAMBER, CASTER, KPI, THRUST_ANGLE, TURN_TOE_OUT, PRESSURE -> 2;
             case CROSS, FRONT_SHARE, LEFT_SHARE -> 2;
             default -> 1;
         };

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import quoin.car.AdjusterKind;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
@@ -23,7 +24,6 @@ record AngleState(double mean, double sd) {
     /** The state; empty where the angle was not read, or something other than its own links disturbed it since. */
     static Optional<AngleState> of(Day day, ReadingId reading, AngleBelief belief, ReadingUncertainty uncertainty) {
         Corner corner = Corner.valueOf(reading.place());
-        double read = uncertainty.of(reading, new double[0], List.of());
         AngleState state = null;
         for (Entry entry : day.effective()) {
             if (entry instanceof Entry.Adjustment adjustment) {
@@ -32,6 +32,8 @@ record AngleState(double mean, double sd) {
                 state = null;
             } else if (entry instanceof Entry.Reading values && values.values().containsKey(reading)) {
                 double value = values.values().get(reading);
+                double read = uncertainty.of(reading, new double[0], List.of(),
+                        values.measured().map(m -> m.uncertaintyOf(reading)).orElse(OptionalDouble.empty()));
                 state = state == null ? new AngleState(value, read) : state.with(value, read);
             }
         }

@@ -164,13 +164,14 @@ final class Assessor {
         }
         Figure figure = picked.get().figure();
         List<Double> repeats = List.copyOf(sameState(reading, figure.entry()).values());
-        double u = uncertainty.of(reading, new double[] {figure.value()}, repeats);
+        double u = uncertainty.of(reading, new double[] {figure.value()}, repeats, figure.instrumentUncertainty());
         return assessed(reading, figure.value(), figure.entry(), picked.get().freshness(), picked.get().reasons(), target, u,
                 picked.get().causes());
     }
 
     private Judged judge(Figure figure, List<String> outOfOrder) {
-        List<Cause> since = causes.since(figure, uncertainty.of(figure.reading(), new double[] {figure.value()}, List.of()));
+        List<Cause> since = causes.since(figure, uncertainty.of(figure.reading(), new double[] {figure.value()}, List.of(),
+                figure.instrumentUncertainty()));
         Freshness freshness = outOfOrder.isEmpty() ? Freshness.FRESH : Freshness.OUT_OF_ORDER;
         List<String> reasons = new ArrayList<>(outOfOrder);
         for (Cause cause : since) {

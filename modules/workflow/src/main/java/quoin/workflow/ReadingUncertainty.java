@@ -21,6 +21,11 @@ public final class ReadingUncertainty {
     static final double PRIOR_FREEDOM = 3;
     /** Camber gauge to caster at 20 deg of steer: 0.1 deg of reading costs 0.2 deg of caster (common practice). */
     private static final double CASTER_FACTOR = 2;
+    /** Camber gauge to kingpin inclination at 20 deg: sqrt(3/2) / (1 - cos 20 deg). */
+    private static final double KPI_FACTOR = 20.3;
+    /** Step of a tape and of a turn plate (common practice). */
+    private static final double TAPE_MM = 1;
+    private static final double TURN_PLATE_DEG = 0.5;
 
     private final Instruments instruments;
     private final double[] chordMm = new double[4];
@@ -41,12 +46,21 @@ public final class ReadingUncertainty {
      * @param repeats values of the reading in one and the same state of the car; fewer than two say nothing of their spread
      */
     public double of(ReadingId reading, double[] parts, List<Double> repeats) {
+        return of(reading, parts, repeats, OptionalDouble.empty());
+    }
+
+    /**
+     * As {@link #of(ReadingId, double[], List)}, for a figure whose way of measuring has an uncertainty of its own.
+     *
+     * @param instruments standard uncertainty from the steps of the instruments used, base unit; empty = the car's instruments
+     */
+    double of(ReadingId reading, double[] parts, List<Double> repeats, OptionalDouble instruments) {
         double usual = usualRepeatability(reading);
         double freedom = PRIOR_FREEDOM + Math.max(0, repeats.size() - 1);
         double mean = repeats.stream().mapToDouble(Double::doubleValue).average().orElse(0);
         double squares = repeats.size() < 2 ? 0 : repeats.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
         double repeatability2 = (PRIOR_FREEDOM * usual * usual + squares) / freedom;
-        double step = instrument(reading, parts);
+        double step = instruments.isPresent() ? instruments.getAsDouble() : instrument(reading, parts);
         return Math.sqrt(step * step + repeatability2);
     }
 
@@ -64,6 +78,9 @@ public final class ReadingUncertainty {
             case CAMBER -> 0.04;
             case CASTER -> 0.08;
             case TOE, THRUST_ANGLE, TOTAL_TOE -> Math.toDegrees(0.1 / chord(reading));
+            case KPI -> 0.5;
+            case WHEELBASE, SETBACK -> 0.5;
+            case TURN_TOE_OUT -> 0.2;
             case PAD_HEIGHT -> 0.3;
             case PRESSURE -> 0.01;
             case SCALE_ZERO -> 0.05;
@@ -87,6 +104,9 @@ public final class ReadingUncertainty {
             case HEIGHT, PAD_HEIGHT -> height;
             case CAMBER -> angle;
             case CASTER -> CASTER_FACTOR * angle;
+            case KPI -> KPI_FACTOR * angle;
+            case WHEELBASE, SETBACK -> TAPE_MM / Math.sqrt(12);
+            case TURN_TOE_OUT -> Math.sqrt(2) * TURN_PLATE_DEG / Math.sqrt(12);
             case TOE -> toe;
             case PRESSURE -> 0.01;
             case TOTAL -> 2 * scale;

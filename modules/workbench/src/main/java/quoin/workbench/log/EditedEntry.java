@@ -82,7 +82,8 @@ record EditedEntry(Entry entry, List<Field> fields) {
                 typed.put(id, text);
             }
         }
-        return new Entry.Reading(reading.header(), values, typed, Entry.Source.RACER);
+        boolean asMeasured = values.equals(reading.values());
+        return new Entry.Reading(reading.header(), values, typed, Entry.Source.RACER, asMeasured ? reading.measured() : Optional.empty());
     }
 
     private static double parse(ReadingFormat format, ReadingId id, String text) {
