@@ -16,6 +16,7 @@ package quoin.mechanics;
  */
 public record CasterSweep(boolean left, double toeInDeg, double[] steerDeg, double[] cambersDeg) {
     private static final int READINGS = 3;
+    private static final double SHIFT_DEG = 1e-4;
 
     /** @throws InvalidInputException naming what cannot be */
     public CasterSweep {
@@ -108,5 +109,27 @@ public record CasterSweep(boolean left, double toeInDeg, double[] steerDeg, doub
     /** How much an error of the straight-ahead reading is multiplied in kingpin inclination: about 17 at 20 deg. */
     public double kpiErrorFactor() {
         return 1 / (1 - Math.cos(Math.toRadians((steerDeg[1] - steerDeg[2]) / 2)));
+    }
+
+    /**
+     * Standard deviation of both angles, deg, for one of 1 deg in each of the three camber readings, independent: about 2.07 and
+     * 20.3 at 20 deg. A kingpin inclination from a gauge of 0.1 deg is therefore an estimate only.
+     */
+    public SteeringAxis noiseFactors() {
+        double caster = 0;
+        double kpi = 0;
+        for (int i = 0; i < READINGS; i++) {
+            SteeringAxis above = shifted(i, SHIFT_DEG).exact();
+            SteeringAxis below = shifted(i, -SHIFT_DEG).exact();
+            caster = Math.hypot(caster, (above.casterDeg() - below.casterDeg()) / (2 * SHIFT_DEG));
+            kpi = Math.hypot(kpi, (above.kpiDeg() - below.kpiDeg()) / (2 * SHIFT_DEG));
+        }
+        return new SteeringAxis(caster, kpi);
+    }
+
+    private CasterSweep shifted(int reading, double byDeg) {
+        double[] cambers = cambersDeg.clone();
+        cambers[reading] += byDeg;
+        return new CasterSweep(left, toeInDeg, steerDeg, cambers);
     }
 }
