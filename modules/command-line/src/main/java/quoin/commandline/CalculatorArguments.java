@@ -13,8 +13,8 @@ import quoin.commandline.calculation.Calculations;
 
 /** {@code quoin --nogui --calculate requests.json --answers answers.json}; {@code -} stands for standard in and out. */
 @Messages({
-    "calculate=--calculate <requests.json>: answer the calculations in this file; - for standard input",
-    "answers=--answers <answers.json>: where the answers go; - for standard output",
+    "calculate=--calculate <requests.json>: answer the calculations in this file; --calculate=- reads standard input",
+    "answers=--answers <answers.json>: where the answers go; --answers=- is standard output",
     "needsBoth=--calculate and --answers must be given together"
 })
 public final class CalculatorArguments implements ArgsProcessor {

@@ -92,6 +92,9 @@ final class DraftReader {
         String type = in.words(Paths.suspension(axle));
         SuspensionChoice choice = new SuspensionChoice(type.isEmpty() ? CarDraft.MEASURED : type, parameters);
         Set<String> asked = draft.parameters(axle).stream().map(Parameter::key).collect(Collectors.toSet());
+        if (!draft.types().all().isEmpty() && draft.types().find(choice.typeId()).isEmpty()) {
+            in.warning(Paths.suspension(axle), Texts.of("warning.notInstalled"), Texts.of("warning.notInstalled.remedy"));
+        }
         draft.types().read(choice).ifPresent(read -> read.problems().forEach(p -> parameter(Paths.parameter(axle, p.key()), asked, p)));
         return choice;
     }

@@ -134,10 +134,15 @@ final class FieldKinds {
 
     /** A choice that offers the present answer too where it is not among the usual ones. */
     static Choice withPresent(Choice usual, String present) {
+        return withPresent(usual, present, present);
+    }
+
+    /** As {@link #withPresent(Choice, String)}. @param words what the added choice is called */
+    static Choice withPresent(Choice usual, String present, String words) {
         if (present.isEmpty() || usual.options().stream().anyMatch(o -> o.value().equals(present))) {
             return usual;
         }
-        return new Choice(Stream.concat(usual.options().stream(), Stream.of(new Option(present, present))).toList());
+        return new Choice(Stream.concat(usual.options().stream(), Stream.of(new Option(present, words))).toList());
     }
 
     /** Round the car from each corner, both ways. */

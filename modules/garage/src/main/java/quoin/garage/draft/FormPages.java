@@ -86,10 +86,16 @@ final class FormPages {
         if (path.equals(Paths.WALK)) {
             kind = FieldKinds.walks();
         } else if (path.startsWith("suspension.") && path.endsWith(".type")) {
-            kind = draft.types().all().isEmpty() ? FieldKinds.choice("suspension", CarDraft.MEASURED)
-                    : new FieldKind.Choice(draft.types().all().stream().map(t -> new FieldKind.Option(t.id(), t.name())).toList());
+            kind = types(draft.text(path));
         }
         return kind instanceof FieldKind.Choice choice ? FieldKinds.withPresent(choice, draft.text(path)) : kind;
+    }
+
+    private FieldKind.Choice types(String chosen) {
+        List<FieldKind.Option> installed = draft.types().all().stream().map(t -> new FieldKind.Option(t.id(), t.name())).toList();
+        FieldKind.Choice usual = installed.isEmpty() ? FieldKinds.choice("suspension", CarDraft.MEASURED)
+                : new FieldKind.Choice(installed);
+        return FieldKinds.withPresent(usual, chosen, Texts.of("suspension.notInstalled", chosen));
     }
 
     private static String title(String key) {

@@ -83,9 +83,9 @@ final class TargetReadings {
             case FRONT_SHARE, LEFT_SHARE, TOE -> 0.25;
             case TOTAL_TOE -> 0.5;
             case CAMBER -> 0.1;
-            case CASTER -> 0.25;
+            case CASTER, KPI, TURN_TOE_OUT -> 0.25;
             case THRUST_ANGLE -> 0.05;
-            case TOTAL -> 2;
+            case TOTAL, WHEELBASE, SETBACK -> 2;
             case PAD_HEIGHT, SCALE_ZERO -> 0.5;
             case PRESSURE -> 0.05;
         };

@@ -91,6 +91,9 @@ class SuspensionDraftTest {
         assertEquals("12 480 175", draft.text(field(draft, "suspension.rear.parameters.upper.inner.front").path()));
         FieldKind.Choice types = (FieldKind.Choice) field(draft, "suspension.rear.type").kind();
         assertEquals(List.of("trailing-arm", "seven-link"), types.options().stream().map(FieldKind.Option::value).toList());
+        assertEquals("seven-link (not installed)", types.options().get(1).words());
+        assertEquals(List.of("suspension.rear.type"), draft.read().warnings().stream().map(Remark::path)
+                .filter(path -> path.endsWith(".type")).filter(path -> path.contains("rear")).toList());
     }
 
     @Test
