@@ -23,10 +23,12 @@ import quoin.logbook.Journal;
 import quoin.logbook.JournalException;
 import quoin.rehearsal.PracticeCar;
 import quoin.workflow.Gate;
+import quoin.workflow.NextStep;
 import quoin.workflow.OrderOfWork;
 import quoin.workflow.Recheck;
 import quoin.workflow.RoundAdvice;
 import quoin.workflow.RoundPlan;
+import quoin.workflow.RoundUnderway;
 import quoin.workflow.spi.Stage;
 
 /**
@@ -240,6 +242,17 @@ public final class CurrentDay {
     /** The last round of turns as predicted and as read; empty where nothing was turned, or while it is worked out. */
     Optional<LastRound> lastRound() {
         return snapshot == null ? Optional.empty() : plans.lastRound();
+    }
+
+    /**
+     * The one thing to do next: in the middle of a round the corner that is still to be turned, otherwise what the order of
+     * work says. Empty where no day is open.
+     */
+    public Optional<NextStep> nextStep() {
+        return snapshot().map(s -> s.stage(s.status().next().stageId())
+                .filter(stage -> s.status().next().kind() != NextStep.Kind.TURN && RoundUnderway.of(s.day(), stage.stage()).isPresent())
+                .flatMap(stage -> plans(stage.stage().id()).stream().findFirst())
+                .map(rest -> RoundSection.turnNext(s, rest)).orElse(s.status().next()));
     }
 
     /** True while the plan of a stage is being made. */

@@ -12,6 +12,7 @@ public abstract class DayWindow extends TopComponent {
 
     private final transient CurrentDay current;
     private final transient Runnable onChange = this::dayChanged;
+    private final transient Runnable onPlans = this::plansChanged;
 
     /**
      * @param name    its title
@@ -34,15 +35,21 @@ public abstract class DayWindow extends TopComponent {
     /** The day changed, or another one is in use. */
     protected abstract void dayChanged();
 
+    /** Plans that were asked for are there. */
+    protected void plansChanged() {
+    }
+
     @Override
     protected void componentOpened() {
         current.addListener(onChange);
+        current.addPlanListener(onPlans);
         dayChanged();
     }
 
     @Override
     protected void componentClosed() {
         current.removeListener(onChange);
+        current.removePlanListener(onPlans);
     }
 
     @Override

@@ -29,8 +29,10 @@ import quoin.workflow.spi.Requirement;
     "next.nothing=&Nothing left to do"})
 public record NextAction(String button, String stage, Optional<Function<Header, Entry>> record) {
 
-    public static NextAction of(DaySnapshot day) {
-        NextStep next = day.status().next();
+    /**
+     * @param next the step that is due
+     */
+    public static NextAction of(DaySnapshot day, NextStep next) {
         return switch (next.kind()) {
             case CONDITION -> unmet(day, next)
                     .map(r -> recording(Bundle.next_done(), next, h -> new Entry.Condition(h, r.key(), r.value(), "")))

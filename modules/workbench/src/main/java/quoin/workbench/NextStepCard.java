@@ -30,6 +30,7 @@ public final class NextStepCard extends JPanel {
     private final JPanel cautionLine = new JPanel(new BorderLayout(Looks.em(0.4), 0));
     private final JButton button = Looks.button(Bundle.next_done(), this::press);
     private DaySnapshot shown;
+    private NextStep step;
 
     /**
      * @param goTo brings the window of a step to the front and puts the caret where the step is done
@@ -63,14 +64,15 @@ public final class NextStepCard extends JPanel {
 
     public void show(DaySnapshot day) {
         shown = day;
-        NextStep next = day.status().next();
+        NextStep next = current.nextStep().orElse(day.status().next());
+        step = next;
         heading.setText(Bundle.card_headingIn(day.stageTitle(next.stageId())));
         words.setText(next.words());
         caution.setText(next.caution().orElse(""));
         cautionMark.setVisible(next.caution().isPresent());
         cautionLine.setVisible(next.caution().isPresent());
         button.setVisible(next.kind() != NextStep.Kind.DONE);
-        Mnemonics.setLocalizedText(button, NextAction.of(day).button());
+        Mnemonics.setLocalizedText(button, NextAction.of(day, next).button());
         revalidate();
     }
 
@@ -79,15 +81,14 @@ public final class NextStepCard extends JPanel {
         if (shown == null) {
             return;
         }
-        NextAction action = NextAction.of(shown);
-        NextStep step = shown.status().next();
+        NextAction action = NextAction.of(shown, step);
         boolean done = switch (step.kind()) {
             case SIGN_OFF -> current.signOff(step.stageId(), Optional.empty());
             case CLOSE -> current.closeDay(Optional.empty());
             default -> action.record().isEmpty() || current.record(action.stage(), action.record().get());
         };
         if (done) {
-            goTo.accept(shown.status().next());
+            goTo.accept(step);
         }
     }
 }

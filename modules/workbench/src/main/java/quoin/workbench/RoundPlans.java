@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -13,6 +14,7 @@ import org.openide.util.RequestProcessor;
 import quoin.logbook.Day;
 import quoin.workflow.RoundAdvice;
 import quoin.workflow.RoundPlan;
+import quoin.workflow.RoundUnderway;
 import quoin.workflow.spi.Stage;
 
 /** Makes plans beside the event thread, one per stage and revision, and keeps the last. */
@@ -80,11 +82,18 @@ final class RoundPlans {
         newest = 0;
     }
 
+    /** In the middle of a round what is left of it, else the plans of the next one. */
+    private List<RoundPlan> plans(Day day, Stage stage) {
+        Function<Day, List<RoundPlan>> anew = at -> planner.plans(at, stage, () -> newest != day.revision());
+        Optional<RoundUnderway> underway = RoundUnderway.of(day, stage);
+        return underway.isPresent() ? underway.get().rest(day, anew.apply(underway.get().before()), anew).stream().toList() : anew.apply(day);
+    }
+
     private void make(Day day, Stage stage) {
         if (newest != day.revision()) {
             return;
         }
-        Made result = new Made(day.revision(), guarded(() -> planner.plans(day, stage, () -> newest != day.revision()), List.of()),
+        Made result = new Made(day.revision(), guarded(() -> plans(day, stage), List.of()),
                 guarded(() -> planner.advice(day, stage), Optional.empty()), guarded(() -> LastRound.of(day, planner::forecast), Optional.empty()));
         EventQueue.invokeLater(() -> {
             if (isBusy(day, stage.id())) {

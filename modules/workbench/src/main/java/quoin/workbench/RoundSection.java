@@ -14,9 +14,12 @@ import org.openide.util.NbBundle.Messages;
 import quoin.car.AdjusterId;
 import quoin.car.Car;
 import quoin.car.ReadingId;
+import quoin.workflow.CornerMove;
 import quoin.workflow.Freshness;
+import quoin.workflow.NextStep;
 import quoin.workflow.Predicted;
 import quoin.workflow.RoundPlan;
+import quoin.workflow.RoundUnderway;
 import quoin.workflow.StageStatus;
 
 /** One round in a stage's window: the plan, what was really turned, and the last round as predicted and as read. */
@@ -25,6 +28,10 @@ import quoin.workflow.StageStatus;
     "section.planning=Working out the plan...",
     "section.readFirst=The plan follows when this stage has been read as the car stands now.",
     "section.noRound=No round yet.",
+    "section.rest=Still to turn in this round",
+    "# {0} - turn", "# {1} - adjusters after it", "section.nextCorner=Turn {0}. {1,choice,0#Then settle the car and read|1#One more after it|1<{1} more after it}.",
+    "# {0} - length", "section.thread=, thread then {0}",
+    "section.turnCaution=Driver out and the weight taken off with a jack, stands under the frame; a spanner slips under load.",
     "round.reading=Reading", "round.before=Before", "round.predicted=Predicted", "round.read=Read", "round.verdict=In words",
     "# {0} - turns", "round.turned=Turned: {0}"})
 public final class RoundSection {
@@ -72,22 +79,41 @@ public final class RoundSection {
 
     public void show(DaySnapshot day) {
         List<RoundPlan> asked = current.plans(stageId);
-        List<RoundPlan> made = readAsItStands(day) ? asked : List.of();
+        boolean underway = isUnderway(day);
+        List<RoundPlan> made = underway || readAsItStands(day) ? asked : List.of();
         planPart.removeAll();
         choice.show(made);
         if (!made.isEmpty()) {
             plan.show(choice.chosen(), day, current.advice(stageId).isEmpty());
             advice.show(current.advice(stageId));
-            planPart.add(Looks.column(advice, choice), BorderLayout.NORTH);
+            planPart.add(underway ? Looks.label(Bundle.section_rest(), Looks.HEADING, Font.BOLD) : Looks.column(advice, choice), BorderLayout.NORTH);
             planPart.add(plan, BorderLayout.CENTER);
         } else {
-            String words = readAsItStands(day) && current.isPlanning(stageId) ? Bundle.section_planning() : Bundle.section_readFirst();
+            String words = (underway || readAsItStands(day)) && current.isPlanning(stageId) ? Bundle.section_planning() : Bundle.section_readFirst();
             planPart.add(new WrapText(words), BorderLayout.CENTER);
         }
-        turns.show(day, made.isEmpty() ? Optional.empty() : Optional.of(choice.chosen()));
+        if (underway && current.isPlanning(stageId)) {
+            turns.showTurned(day);
+        } else {
+            turns.show(day, made.isEmpty() ? Optional.empty() : Optional.of(choice.chosen()));
+        }
         showLast(day);
         planPart.revalidate();
         planPart.repaint();
+    }
+
+    private boolean isUnderway(DaySnapshot day) {
+        return day.stage(stageId).flatMap(s -> RoundUnderway.of(day.day(), s.stage())).isPresent();
+    }
+
+    /** The corner that comes next in a round under way. */
+    static NextStep turnNext(DaySnapshot day, RoundPlan rest) {
+        CornerMove first = rest.moves().get(0);
+        AdjusterWords words = day.adjusterWords();
+        String next = words.sentence(first.adjuster(), first.turns());
+        String thread = first.newLengthMm().isPresent() ? Bundle.section_thread(words.length(first.newLengthMm().getAsDouble())) : "";
+        return new NextStep(day.status().next().stageId(), NextStep.Kind.TURN,
+                Bundle.section_nextCorner(next + thread, rest.moves().size() - 1), Optional.of(Bundle.section_turnCaution()));
     }
 
     /** A plan made from readings that no longer hold would send the racer turning twice. */

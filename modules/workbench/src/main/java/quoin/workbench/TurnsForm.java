@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -37,6 +38,9 @@ import quoin.workflow.RoundPlan;
  */
 @Messages({
     "turns.adjuster=Adjuster", "turns.done=Really turned", "turns.length=Thread, mm", "turns.today=Today in all",
+    "turns.here=Done",
+    "# {0} - adjuster", "turns.hereName={0} done: records this adjuster alone (Shift+Enter in its field)",
+    "turns.oneRecorded=Recorded. The round goes on at the next corner.",
     "turns.record=Record the t&urns",
     "turns.recordTip=Records what stands in the fields (Ctrl+Enter, or Enter in the last field)",
     "turns.hint=Such as 2 turns + 3 notches down, 2t 3n up, -2 1/4. Empty: left alone.",
@@ -52,7 +56,7 @@ public final class TurnsForm extends JPanel {
     private static final int LENGTH_COLUMNS = 4;
     private static final String OUTLINE = "JComponent.outline";
 
-    private record Row(AdjusterId adjuster, JTextField turns, JTextField length, WrapText today) {
+    private record Row(AdjusterId adjuster, JTextField turns, JTextField length, JButton done, WrapText today) {
     }
 
     private final CurrentDay current;
@@ -102,12 +106,9 @@ public final class TurnsForm extends JPanel {
         if (!adjusters.equals(rows.stream().map(Row::adjuster).toList())) {
             rebuild(adjusters);
         }
-        shown = day;
-        AdjusterWords words = day.adjusterWords();
-        Map<AdjusterId, String> planned = planned(plan, words);
+        showTurned(day);
+        Map<AdjusterId, String> planned = planned(plan, day.adjusterWords());
         for (Row row : rows) {
-            double today = day.day().turned(row.adjuster());
-            row.today().setText(today == 0 ? "–" : words.amount(row.adjuster(), today));
             String before = prefilled.getOrDefault(row.adjuster(), "");
             if (row.turns().getText().equals(before)) {
                 row.turns().setText(planned.getOrDefault(row.adjuster(), ""));
@@ -115,6 +116,16 @@ public final class TurnsForm extends JPanel {
             }
         }
         prefilled = planned;
+    }
+
+    /** Shows what was turned today; what stands in the fields stays, as the plan they come from is still being followed. */
+    public void showTurned(DaySnapshot day) {
+        shown = day;
+        AdjusterWords words = day.adjusterWords();
+        for (Row row : rows) {
+            double today = day.day().turned(row.adjuster());
+            row.today().setText(today == 0 ? "–" : words.amount(row.adjuster(), today));
+        }
     }
 
     private static Map<AdjusterId, String> planned(Optional<RoundPlan> plan, AdjusterWords words) {
@@ -131,7 +142,7 @@ public final class TurnsForm extends JPanel {
     private void rebuild(List<AdjusterId> adjusters) {
         rows.clear();
         fields.removeAll();
-        String[] heads = {Bundle.turns_adjuster(), Bundle.turns_done(), Bundle.turns_length(), Bundle.turns_today()};
+        String[] heads = {Bundle.turns_adjuster(), Bundle.turns_done(), Bundle.turns_length(), "", Bundle.turns_today()};
         for (int i = 0; i < heads.length; i++) {
             fields.add(Looks.label(heads[i], 1, Font.BOLD), Looks.cell(i, 0, i == heads.length - 1 ? 1 : 0));
         }
@@ -150,10 +161,14 @@ public final class TurnsForm extends JPanel {
         JLabel name = Looks.label(adjuster.words(), 1.1, Font.BOLD);
         name.setLabelFor(turns);
         int index = rows.size();
-        rows.add(new Row(adjuster, turns, length, new WrapText("–")));
+        JButton done = Looks.button(Bundle.turns_here(), () -> recordOne(index));
+        done.setToolTipText(Bundle.turns_hereName(adjuster.words()));
+        done.getAccessibleContext().setAccessibleName(Bundle.turns_hereName(adjuster.words()));
+        rows.add(new Row(adjuster, turns, length, done, new WrapText("–")));
+        Looks.onKey(turns, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.SHIFT_DOWN_MASK), "recordOne", () -> recordOne(index));
         turns.addActionListener(e -> enter(index));
         length.addActionListener(e -> enter(index));
-        Component[] parts = {name, turns, length, rows.get(index).today()};
+        Component[] parts = {name, turns, length, done, rows.get(index).today()};
         for (int i = 0; i < parts.length; i++) {
             fields.add(parts[i], Looks.cell(i, index + 1, i == parts.length - 1 ? 1 : 0));
         }
@@ -180,7 +195,7 @@ public final class TurnsForm extends JPanel {
 
     private void enter(int index) {
         if (index + 1 < rows.size()) {
-            read();
+            read(rows);
             focus(index + 1);
         } else {
             record();
@@ -188,11 +203,11 @@ public final class TurnsForm extends JPanel {
     }
 
     /** What the fields say; empty where one of them cannot be read, which is then marked and said. */
-    private Optional<List<Entry.Turn>> read() {
+    private Optional<List<Entry.Turn>> read(List<Row> of) {
         AdjusterWords words = shown.adjusterWords();
         List<Entry.Turn> turned = new ArrayList<>();
         String problem = null;
-        for (Row row : rows) {
+        for (Row row : of) {
             row.turns().putClientProperty(OUTLINE, null);
             row.length().putClientProperty(OUTLINE, null);
             JTextField reading = row.turns();
@@ -214,26 +229,51 @@ public final class TurnsForm extends JPanel {
 
     /** Records what stands in the fields as one adjustment. */
     public void record() {
-        Optional<List<Entry.Turn>> turned = shown == null ? Optional.empty() : read();
-        if (turned.isEmpty()) {
-            return;
-        }
-        if (turned.get().isEmpty()) {
-            message.setText(Bundle.turns_nothing());
-            return;
-        }
-        List<String> before = rows.stream().map(r -> r.turns().getText()).toList();
-        if (current.record(stageId, h -> new Entry.Adjustment(h, turned.get(), ""))) {
-            for (int i = 0; i < rows.size(); i++) {
-                Row row = rows.get(i);
-                row.length().setText("");
-                if (row.turns().getText().equals(before.get(i))) {
-                    row.turns().setText("");
-                }
-            }
-            prefilled = Map.of();
+        if (record(rows)) {
             message.setText(Bundle.turns_recorded());
             recorded.run();
         }
+    }
+
+    /** Records one adjuster and goes to the next that has turns in its field; after the last one the round is done. */
+    private void recordOne(int index) {
+        if (!record(List.of(rows.get(index)))) {
+            return;
+        }
+        for (int i = 1; i < rows.size(); i++) {
+            int next = (index + i) % rows.size();
+            if (!rows.get(next).turns().getText().isBlank()) {
+                message.setText(Bundle.turns_oneRecorded());
+                focus(next);
+                return;
+            }
+        }
+        message.setText(Bundle.turns_recorded());
+        recorded.run();
+    }
+
+    private boolean record(List<Row> which) {
+        Optional<List<Entry.Turn>> turned = shown == null ? Optional.empty() : read(which);
+        if (turned.isEmpty()) {
+            return false;
+        }
+        if (turned.get().isEmpty()) {
+            message.setText(Bundle.turns_nothing());
+            return false;
+        }
+        Map<Row, String> before = new HashMap<>();
+        which.forEach(r -> before.put(r, r.turns().getText()));
+        prefilled = new HashMap<>(prefilled);
+        which.forEach(r -> prefilled.remove(r.adjuster()));
+        if (!current.record(stageId, h -> new Entry.Adjustment(h, turned.get(), ""))) {
+            return false;
+        }
+        for (Row row : which) {
+            row.length().setText("");
+            if (row.turns().getText().equals(before.get(row))) {
+                row.turns().setText("");
+            }
+        }
+        return true;
     }
 }

@@ -90,11 +90,15 @@ final class OrderPanel extends JPanel {
         if (!file.equals(shownFile)) {
             shownFile = file;
             current.snapshot().ifPresent(s -> WindowManager.getDefault()
-                    .invokeWhenUIReady(() -> StageWindow.bringToFront(s.status().next())));
+                    .invokeWhenUIReady(() -> StageWindow.bringToFront(current.nextStep().orElse(s.status().next()))));
         }
         if (selected >= 0 && selected < model.size()) {
             list.setSelectedIndex(selected);
         }
+    }
+
+    void plansChanged() {
+        current.snapshot().ifPresent(card::show);
     }
 
     private void show(DaySnapshot day) {

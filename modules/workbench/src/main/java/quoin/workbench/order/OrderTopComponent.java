@@ -40,6 +40,11 @@ public final class OrderTopComponent extends DayWindow {
     }
 
     @Override
+    protected void plansChanged() {
+        panel.plansChanged();
+    }
+
+    @Override
     protected void componentActivated() {
         panel.focusList();
     }
