@@ -25,8 +25,7 @@ import quoin.workflow.Predicted;
 @Messages({
     "round.asPredicted=as predicted",
     "# {0} - amount", "round.higher={0} more than predicted",
-    "# {0} - amount", "round.lower={0} less than predicted",
-    "round.notRead=not read since"})
+    "# {0} - amount", "round.lower={0} less than predicted",})
 record LastRound(Map<AdjusterId, Double> turned, Map<ReadingId, Predicted> predicted, Map<ReadingId, Double> measured) {
 
     /** Predicts what turns do, from a day as it stood before them. */
@@ -81,7 +80,7 @@ record LastRound(Map<AdjusterId, Double> turned, Map<ReadingId, Predicted> predi
     String word(ReadingId reading, ReadingFormat format) {
         Double read = measured.get(reading);
         if (read == null) {
-            return Bundle.round_notRead();
+            return "–";
         }
         Predicted was = predicted.get(reading);
         double off = read - was.predicted();

@@ -215,4 +215,11 @@ public final class Looks {
                 weight > 0 ? GridBagConstraints.HORIZONTAL : GridBagConstraints.NONE,
                 new Insets(em(0.15), em(0.2), em(0.15), em(0.6)), 0, 0);
     }
+
+    /** A cell of a table with many columns. */
+    public static GridBagConstraints closeCell(int column, int row, double weight) {
+        GridBagConstraints cell = cell(column, row, weight);
+        cell.insets = new Insets(em(0.1), em(0.1), em(0.1), em(0.35));
+        return cell;
+    }
 }

@@ -123,19 +123,19 @@ public final class PlanTable extends JPanel {
         String[] heads = {Bundle.plan_reading(), Bundle.plan_now(), Bundle.plan_predicted(), Bundle.plan_change(), Bundle.plan_target(),
             Bundle.plan_inside()};
         for (int i = 0; i < heads.length; i++) {
-            table.add(Looks.label(heads[i], 1, Font.BOLD), Looks.cell(i, 0, i == heads.length - 1 ? 1 : 0));
+            table.add(Looks.label(heads[i], 1, Font.BOLD), Looks.closeCell(i, 0, i == heads.length - 1 ? 1 : 0));
         }
         int row = 1;
         for (Map.Entry<ReadingId, Predicted> entry : predicted.entrySet()) {
             String[] texts = row(entry.getKey(), entry.getValue(), format);
             for (int i = 0; i < texts.length; i++) {
-                table.add(Looks.label(texts[i], 1.1, i == 2 ? Font.BOLD : Font.PLAIN), Looks.cell(i, row, 0));
+                table.add(Looks.label(texts[i], 1, i == 2 ? Font.BOLD : Font.PLAIN), Looks.closeCell(i, row, 0));
             }
-            JLabel then = Looks.label("", 1.1, Font.PLAIN);
+            JLabel then = Looks.label("", 1, Font.PLAIN);
             VerdictWords words = then(entry.getKey(), entry.getValue(), format);
             then.setIcon(words.word().isEmpty() ? null : words.mark().icon());
             then.setText(words.word());
-            table.add(then, Looks.cell(texts.length, row, 1));
+            table.add(then, Looks.closeCell(texts.length, row, 1));
             row++;
         }
         return table;

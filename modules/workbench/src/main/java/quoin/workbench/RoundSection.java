@@ -157,7 +157,7 @@ public final class RoundSection {
 
     private static void addRow(JPanel table, int row, String[] texts, int style) {
         for (int i = 0; i < texts.length; i++) {
-            table.add(Looks.label(texts[i], 1.05, style), Looks.cell(i, row, i == texts.length - 1 ? 1 : 0));
+            table.add(Looks.label(texts[i], 1, style), Looks.closeCell(i, row, i == texts.length - 1 ? 1 : 0));
         }
     }
 }

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.FlowLayout;
 import java.awt.Font;
+import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
@@ -37,7 +38,7 @@ import quoin.workflow.RoundPlan;
  * otherwise, empties what he left, and may type the thread length he measured.
  */
 @Messages({
-    "turns.adjuster=Adjuster", "turns.done=Really turned", "turns.length=Thread, mm", "turns.today=Today in all",
+    "turns.adjuster=Adjuster", "turns.done=Really turned", "turns.length=Thread, mm", "# {0} - amount", "turns.today=today in all: {0}",
     "turns.here=Done",
     "# {0} - adjuster", "turns.hereName={0} done: records this adjuster alone (Shift+Enter in its field)",
     "turns.oneRecorded=Recorded. The round goes on at the next corner.",
@@ -124,7 +125,8 @@ public final class TurnsForm extends JPanel {
         AdjusterWords words = day.adjusterWords();
         for (Row row : rows) {
             double today = day.day().turned(row.adjuster());
-            row.today().setText(today == 0 ? "–" : words.amount(row.adjuster(), today));
+            row.today().setText(today == 0 ? "" : Bundle.turns_today(words.amount(row.adjuster(), today)));
+            row.today().setVisible(today != 0);
         }
     }
 
@@ -142,7 +144,7 @@ public final class TurnsForm extends JPanel {
     private void rebuild(List<AdjusterId> adjusters) {
         rows.clear();
         fields.removeAll();
-        String[] heads = {Bundle.turns_adjuster(), Bundle.turns_done(), Bundle.turns_length(), "", Bundle.turns_today()};
+        String[] heads = {Bundle.turns_adjuster(), Bundle.turns_done(), Bundle.turns_length(), ""};
         for (int i = 0; i < heads.length; i++) {
             fields.add(Looks.label(heads[i], 1, Font.BOLD), Looks.cell(i, 0, i == heads.length - 1 ? 1 : 0));
         }
@@ -164,14 +166,17 @@ public final class TurnsForm extends JPanel {
         JButton done = Looks.button(Bundle.turns_here(), () -> recordOne(index));
         done.setToolTipText(Bundle.turns_hereName(adjuster.words()));
         done.getAccessibleContext().setAccessibleName(Bundle.turns_hereName(adjuster.words()));
-        rows.add(new Row(adjuster, turns, length, done, new WrapText("–")));
+        rows.add(new Row(adjuster, turns, length, done, new WrapText("")));
         Looks.onKey(turns, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.SHIFT_DOWN_MASK), "recordOne", () -> recordOne(index));
         turns.addActionListener(e -> enter(index));
         length.addActionListener(e -> enter(index));
-        Component[] parts = {name, turns, length, done, rows.get(index).today()};
+        Component[] parts = {name, turns, length, done};
         for (int i = 0; i < parts.length; i++) {
-            fields.add(parts[i], Looks.cell(i, index + 1, i == parts.length - 1 ? 1 : 0));
+            fields.add(parts[i], Looks.cell(i, 2 * index + 1, i == parts.length - 1 ? 1 : 0));
         }
+        GridBagConstraints below = Looks.cell(1, 2 * index + 2, 1);
+        below.gridwidth = GridBagConstraints.REMAINDER;
+        fields.add(rows.get(index).today(), below);
     }
 
     /** What follows when turns have been recorded. */
@@ -179,9 +184,9 @@ public final class TurnsForm extends JPanel {
         recorded = next;
     }
 
-    /** Puts the caret into the first field. */
+    /** Puts the caret into the first field that is filled, or else into the first. */
     public void toFirst() {
-        focus(0);
+        focus(rows.stream().filter(r -> !r.turns().getText().isBlank()).findFirst().map(rows::indexOf).orElse(0));
     }
 
     private void focus(int index) {
