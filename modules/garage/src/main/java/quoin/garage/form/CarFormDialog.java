@@ -43,6 +43,8 @@ public final class CarFormDialog extends JDialog {
         this.save = save;
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         WindowAdapter events = new WindowAdapter() {
+            private boolean begun;
+
             @Override
             public void windowClosing(WindowEvent e) {
                 cancel();
@@ -52,7 +54,8 @@ public final class CarFormDialog extends JDialog {
             public void windowGainedFocus(WindowEvent e) {
                 // Some window managers give the focus well after the window opened; without an owner every key would be lost.
                 SwingUtilities.invokeLater(() -> {
-                    if (getMostRecentFocusOwner() == null || getFocusOwner() == null) {
+                    if (!begun || getMostRecentFocusOwner() == null || getFocusOwner() == null) {
+                        begun = true;
                         form.toFirstField();
                     }
                 });
