@@ -4,7 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.Font;
 import java.awt.GridBagLayout;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
 import quoin.workbench.Looks;
@@ -13,6 +13,8 @@ import quoin.workbench.ReadingFormat;
 import quoin.workbench.VerdictLabel;
 import quoin.workbench.VerdictWords;
 import quoin.workflow.Comparison;
+import quoin.workflow.Difference;
+import quoin.workflow.Measured;
 
 /** Every reading beside its signed value, with the difference, its noise and what that says. */
 @Messages({
@@ -50,12 +52,12 @@ final class ComparisonTable extends JPanel {
 
     /** "+0.10 ± 0.15": how far it moved, and how much of that reading it twice would do as well. */
     private static String difference(Comparison line, ReadingFormat format) {
-        return line.difference().isPresent() ? Bundle.compare_withNoise(format.changeNumber(line.reading(), line.difference().getAsDouble()),
-                format.number(line.reading(), line.noise())) : "–";
+        return line.difference().map(d -> Bundle.compare_withNoise(format.changeNumber(line.reading(), d.amount()),
+                format.number(line.reading(), d.band()))).orElse("–");
     }
 
-    private static String number(OptionalDouble value, Comparison line, ReadingFormat format) {
-        return value.isPresent() ? format.number(line.reading(), value.getAsDouble()) : "–";
+    private static String number(Optional<Measured> value, Comparison line, ReadingFormat format) {
+        return value.map(m -> format.number(line.reading(), m.value())).orElse("–");
     }
 
     private static void addRow(JPanel table, int row, int style, String... texts) {
@@ -68,7 +70,7 @@ final class ComparisonTable extends JPanel {
     static VerdictWords words(Comparison line) {
         return switch (line.word()) {
             case SAME -> new VerdictWords(Mark.INSIDE, Bundle.compare_same());
-            case MOVED -> new VerdictWords(line.difference().orElse(0) > 0 ? Mark.ABOVE : Mark.BELOW, Bundle.compare_moved());
+            case MOVED -> new VerdictWords(line.difference().map(Difference::amount).orElse(0.0) > 0 ? Mark.ABOVE : Mark.BELOW, Bundle.compare_moved());
             case TOO_CLOSE -> new VerdictWords(Mark.CLOSE, Bundle.compare_tooClose());
             case NOT_READ -> new VerdictWords(Mark.NONE, Bundle.compare_notRead());
         };

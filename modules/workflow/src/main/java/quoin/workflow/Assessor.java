@@ -62,6 +62,7 @@ final class Assessor {
     private final Map<ReadingId, List<ReadingId>> parts = new HashMap<>();
     private final Map<ReadingId, List<Requirement>> needed = new HashMap<>();
     private final Map<ReadingId, Map<Long, Map<Long, Double>>> undisturbed = new HashMap<>();
+    private final Repeats repeats;
     private final Map<View, Map<ReadingId, Assessed>> known = Map.of(View.SHOWN, new HashMap<>(), View.COUNTING, new HashMap<>());
     private final Map<View, Optional<Target>> crossTargets = new HashMap<>();
 
@@ -71,6 +72,7 @@ final class Assessor {
         this.timeline = Timeline.of(day);
         this.causes = new Causes(car, timeline, expected);
         this.uncertainty = new ReadingUncertainty(car);
+        this.repeats = new Repeats(day, timeline, causes, uncertainty);
         this.stages = stages;
         for (Stage stage : stages) {
             requirements.put(stage, stage.requirements(car));
@@ -163,10 +165,11 @@ final class Assessor {
             return new Assessed(ReadingState.missing(reading, target, uncertainty.of(reading, new double[0], List.of())), List.of());
         }
         Figure figure = picked.get().figure();
-        List<Double> repeats = List.copyOf(sameState(reading, figure.entry()).values());
-        double u = uncertainty.of(reading, new double[] {figure.value()}, repeats, figure.instrumentUncertainty());
-        return assessed(reading, figure.value(), figure.entry(), picked.get().freshness(), picked.get().reasons(), target, u,
-                picked.get().causes());
+        List<Double> same = List.copyOf(sameState(figure).values());
+        double mean = Repeats.mean(same);
+        double u = uncertainty.ofMean(reading, new double[] {mean}, same, figure.instrumentUncertainty(), same.size());
+        return assessed(reading, new Measured(mean, u, same.size(), figure.entry()), picked.get().freshness(), picked.get().reasons(),
+                target, picked.get().causes());
     }
 
     private Judged judge(Figure figure, List<String> outOfOrder) {
@@ -243,30 +246,25 @@ final class Assessor {
             double u = uncertainty.of(reading, new double[0], List.of());
             return new Assessed(ReadingState.missing(reading, target(reading, view), u), List.of());
         }
-        double u = uncertainty.of(reading, values, repeats(reading, parts, entry));
-        return assessed(reading, value.getAsDouble(), entry, freshness, List.copyOf(reasons), target(reading, view), u, all);
+        List<Double> together = together(reading, parts, view);
+        Measured measured = new Measured(value.getAsDouble(), repeats.ofDerived(reading, values, together), Math.max(1, together.size()),
+                entry);
+        return assessed(reading, measured, freshness, List.copyOf(reasons), target(reading, view), all);
     }
 
-    /** Values of a typed reading by entry, with nothing between them and an entry that disturbs it, newest first. */
-    private Map<Long, Double> sameState(ReadingId reading, long entry) {
-        return undisturbed.computeIfAbsent(reading, r -> new HashMap<>()).computeIfAbsent(entry, e -> findSameState(reading, e));
+    private Map<Long, Double> sameState(Figure figure) {
+        return undisturbed.computeIfAbsent(figure.reading(), r -> new HashMap<>()).computeIfAbsent(figure.entry(), e -> repeats.of(figure));
     }
 
-    private Map<Long, Double> findSameState(ReadingId reading, long entry) {
-        long since = causes.lastDisturbance(reading, entry);
-        List<Figure> history = day.history(reading);
-        Map<Long, Double> found = new LinkedHashMap<>();
-        for (int i = history.size() - 1; i >= 0 && history.get(i).entry() >= since; i--) {
-            if (history.get(i).entry() <= entry) {
-                found.put(history.get(i).entry(), history.get(i).value());
-            }
-        }
-        return found;
+    /** The mean of what repeats a figure. */
+    Measured mean(Figure figure) {
+        return repeats.mean(figure);
     }
 
-    /** Values of a derived reading whose parts were read together, in the same state of the car as at an entry. */
-    private List<Double> repeats(ReadingId reading, List<ReadingId> parts, long entry) {
-        List<Map<Long, Double>> columns = parts.stream().map(p -> sameState(p, entry)).toList();
+    /** Values of a derived reading whose parts were read together, in the same state of the car as they stand now. */
+    private List<Double> together(ReadingId reading, List<ReadingId> parts, View view) {
+        List<Map<Long, Double>> columns = parts.stream().map(p -> day.latestAt(p, of(p, view).state().entry()).map(this::sameState)
+                .orElse(Map.of())).toList();
         List<Double> found = new ArrayList<>();
         double[] values = new double[columns.size()];
         for (Long together : columns.get(0).keySet()) {
@@ -283,10 +281,12 @@ final class Assessor {
         return found;
     }
 
-    private static Assessed assessed(ReadingId reading, double value, long entry, Freshness freshness, List<String> reasons,
-            Optional<Target> target, double u, List<Cause> causes) {
+    private static Assessed assessed(ReadingId reading, Measured measured, Freshness freshness, List<String> reasons,
+            Optional<Target> target, List<Cause> causes) {
         boolean judged = freshness == Freshness.FRESH || freshness == Freshness.DOUBTFUL;
-        Optional<Verdict> verdict = judged ? target.map(t -> Verdict.of(value, t.value(), t.tolerance(), u)) : Optional.empty();
-        return new Assessed(new ReadingState(reading, OptionalDouble.of(value), entry, freshness, reasons, target, u, verdict), causes);
+        Optional<Verdict> verdict = judged
+                ? target.map(t -> Verdict.of(measured.value(), t.value(), t.tolerance(), measured.uncertainty())) : Optional.empty();
+        return new Assessed(new ReadingState(reading, OptionalDouble.of(measured.value()), measured.count(), measured.entry(), freshness,
+                reasons, target, measured.uncertainty(), verdict), causes);
     }
 }

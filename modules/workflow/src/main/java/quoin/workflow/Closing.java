@@ -97,6 +97,12 @@ public final class Closing {
         return Timeline.isBar(requirement.key()) || requirement.key().equals(Conditions.DAMPERS);
     }
 
+    /** True where a reading was last taken in order but for what closing undoes: the weighing with the bars, the last look. */
+    static boolean isClosingLook(Assessor assessor, ReadingId reading) {
+        return assessor.parts(reading).stream().allMatch(p -> assessor.day().latest(p)
+                .filter(f -> assessor.missed(f).stream().allMatch(Closing::isUndone)).isPresent());
+    }
+
     /** The last figure after an entry that was taken as a last look has to be. */
     private static Optional<Figure> lookAfter(Assessor assessor, ReadingId typed, long entry) {
         List<Figure> history = assessor.day().history(typed);
@@ -108,6 +114,7 @@ public final class Closing {
         return Optional.empty();
     }
 
+    /** The last look, not the mean of several: a rod may have been set again between them. */
     private static OptionalDouble valueAfter(Assessor assessor, ReadingId reading, long entry) {
         return Derived.value(assessor.car(), reading, id -> lookAfter(assessor, id, entry).map(f -> OptionalDouble.of(f.value()))
                 .orElse(OptionalDouble.empty()));
@@ -121,7 +128,8 @@ public final class Closing {
         if (joined.isEmpty() || off.value().isEmpty() || off.freshness() == Freshness.STALE) {
             return Optional.empty();
         }
-        OptionalDouble now = valueAfter(assessor, cross, joined.getAsLong());
+        OptionalDouble now = Derived.value(assessor.car(), cross, id -> lookAfter(assessor, id, joined.getAsLong())
+                .map(f -> OptionalDouble.of(assessor.mean(f).value())).orElse(OptionalDouble.empty()));
         if (now.isEmpty()) {
             return Optional.of(new Problem(Problem.Kind.READ, "weigh once more with the bars joined, it must stay within "
                     + Words.figure(CROSS_LIMIT, ReadingKind.CROSS), List.of(cross), Set.of()));
@@ -129,7 +137,7 @@ public final class Closing {
         double moved = now.getAsDouble() - off.value().getAsDouble();
         return Math.abs(moved) <= CROSS_LIMIT + 1e-9 ? Optional.empty() : Optional.of(new Problem(Problem.Kind.OUTSIDE,
                 "the joined bars move it by " + Words.signed(moved, ReadingKind.CROSS) + ", more than "
-                + Words.figure(CROSS_LIMIT, ReadingKind.CROSS) + ": set the links again and weigh once more", List.of(cross), Set.of()));
+                + Words.figure(CROSS_LIMIT, ReadingKind.CROSS) + ": set the link again, record its turn and weigh once more", List.of(cross), Set.of()));
     }
 
     /** The last change of a bar or its link, as long as every bar is joined. */

@@ -64,20 +64,35 @@ public final class OrderOfWork {
     public DayStatus status(Day day) {
         Assessor assessor = new Assessor(day, stages, expected);
         StageRules rules = new StageRules(assessor, stages);
-        List<StageStatus> all = stages.stream().map(s -> status(s, assessor, rules)).toList();
+        List<StageStatus> all = stages.stream().map(s -> status(s, assessor, rules, stages)).toList();
         return new DayStatus(day.revision(), all, new NextSteps(assessor, rules, stages).next());
     }
 
-    private static StageStatus status(Stage stage, Assessor assessor, StageRules rules) {
+    private static StageStatus status(Stage stage, Assessor assessor, StageRules rules, List<Stage> stages) {
         List<ReadingState> readings = new ArrayList<>();
         for (ReadingId id : shown(stage, assessor)) {
-            readings.add(assessor.of(id, View.SHOWN).state());
+            readings.add(shown(id, assessor, rules, stages));
         }
         List<RequirementState> requirements = assessor.requirements(stage).stream()
                 .map(r -> new RequirementState(r, assessor.holds(r))).toList();
         List<Finding> findings = new ArrayList<>(stage.findings(assessor.day()));
         findings.addAll(tooClose(stage, assessor, rules));
         return new StageStatus(stage, rules.state(stage), rules.reasons(stage), readings, requirements, findings);
+    }
+
+    /**
+     * A reading as it is shown: as last read, or as it counted where the day is closed, or everything is signed and the last was
+     * taken in order but for what closing undoes. Those are the last verdicts on the day; the last look has its own.
+     */
+    private static ReadingState shown(ReadingId id, Assessor assessor, StageRules rules, List<Stage> stages) {
+        ReadingState last = assessor.of(id, View.SHOWN).state();
+        if (last.freshness() != Freshness.OUT_OF_ORDER) {
+            return last;
+        }
+        boolean finished = assessor.day().closed().isPresent()
+                || stages.stream().allMatch(s -> rules.signed(s).isPresent()) && Closing.isClosingLook(assessor, id);
+        ReadingState counted = assessor.of(id, View.COUNTING).state();
+        return finished && counted.value().isPresent() ? counted : last;
     }
 
     /** What is typed in a stage, what is judged, and what follows from both. */

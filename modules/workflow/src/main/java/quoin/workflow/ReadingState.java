@@ -12,7 +12,8 @@ import quoin.car.Target;
  * A reading as it stands now.
  *
  * @param reading     which reading, typed or derived
- * @param value       last value, base unit; empty = never read
+ * @param value       as last read, base unit: the mean of the readings in one and the same state of the car; empty = never read
+ * @param count       how many readings it is the mean of; 0 = never read
  * @param entry       number of the entry that holds it (for a derived reading the last of them); 0 = none
  * @param freshness   whether it still tells how the car stands
  * @param reasons     why it is not fresh, in words, oldest first
@@ -20,7 +21,7 @@ import quoin.car.Target;
  * @param uncertainty standard uncertainty, base unit: instrument step and repeatability
  * @param verdict     the value against the target; only where it is fresh or doubtful and has a target
  */
-public record ReadingState(ReadingId reading, OptionalDouble value, long entry, Freshness freshness, List<String> reasons,
+public record ReadingState(ReadingId reading, OptionalDouble value, int count, long entry, Freshness freshness, List<String> reasons,
         Optional<Target> target, double uncertainty, Optional<Verdict> verdict) {
 
     public ReadingState {
@@ -33,6 +34,6 @@ public record ReadingState(ReadingId reading, OptionalDouble value, long entry, 
     }
 
     static ReadingState missing(ReadingId reading, Optional<Target> target, double uncertainty) {
-        return new ReadingState(reading, OptionalDouble.empty(), 0, Freshness.MISSING, List.of(), target, uncertainty, Optional.empty());
+        return new ReadingState(reading, OptionalDouble.empty(), 0, 0, Freshness.MISSING, List.of(), target, uncertainty, Optional.empty());
     }
 }

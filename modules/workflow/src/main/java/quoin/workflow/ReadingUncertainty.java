@@ -55,13 +55,23 @@ public final class ReadingUncertainty {
      * @param instruments standard uncertainty from the steps of the instruments used, base unit; empty = the car's instruments
      */
     double of(ReadingId reading, double[] parts, List<Double> repeats, OptionalDouble instruments) {
+        return ofMean(reading, parts, repeats, instruments, 1);
+    }
+
+    /**
+     * Uncertainty of the mean of some readings: the repeatability divided by their number under the root (JCGM 100:2008,
+     * 4.2.3), the step of the instrument in full, as settling again may find it at the same place.
+     *
+     * @param count how many readings the mean is taken of, 1 or more
+     */
+    double ofMean(ReadingId reading, double[] parts, List<Double> repeats, OptionalDouble instruments, int count) {
         double usual = usualRepeatability(reading);
         double freedom = PRIOR_FREEDOM + Math.max(0, repeats.size() - 1);
         double mean = repeats.stream().mapToDouble(Double::doubleValue).average().orElse(0);
         double squares = repeats.size() < 2 ? 0 : repeats.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
         double repeatability2 = (PRIOR_FREEDOM * usual * usual + squares) / freedom;
         double step = instruments.isPresent() ? instruments.getAsDouble() : instrument(reading, parts);
-        return Math.sqrt(step * step + repeatability2);
+        return Math.sqrt(step * step + repeatability2 / count);
     }
 
     /**

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import quoin.car.ReadingId;
 import quoin.logbook.Entry;
-import quoin.logbook.Figure;
 import quoin.workflow.Assessor.View;
 import quoin.workflow.spi.Stage;
 
@@ -30,10 +28,11 @@ public record Recheck(List<Comparison> comparisons, Optional<String> redo, List<
         List<Comparison> comparisons = new ArrayList<>();
         List<String> reasons = new ArrayList<>();
         Optional<String> redo = Optional.empty();
+        ReadingsAt read = new ReadingsAt(assessor.day());
         for (Stage stage : stages) {
             Optional<Entry.SignOff> signOff = rules.signed(stage);
             for (ReadingId id : compared(stage, assessor, rules)) {
-                OptionalDouble signed = signOff.map(s -> valueAt(assessor, id, s.number())).orElse(OptionalDouble.empty());
+                Optional<Measured> signed = signOff.flatMap(s -> read.at(id, s.number()));
                 comparisons.add(Comparison.of(id, signed, assessor.of(id, View.COUNTING).state()));
             }
             List<Problem> problems = rules.notHolding(stage);
@@ -52,10 +51,5 @@ public record Recheck(List<Comparison> comparisons, Optional<String> redo, List<
         ids.addAll(rules.judged(stage));
         ids.removeIf(id -> !rules.ownsAll(stage, id) || stage.adjusters().isEmpty());
         return ids;
-    }
-
-    private static OptionalDouble valueAt(Assessor assessor, ReadingId id, long entry) {
-        return Derived.value(assessor.car(), id, part -> assessor.day().latestAt(part, entry).map(Figure::value)
-                .map(OptionalDouble::of).orElse(OptionalDouble.empty()));
     }
 }

@@ -80,7 +80,7 @@ class WholeDayTest {
     }
 
     private static double difference(Recheck recheck, ReadingId id) {
-        return comparison(recheck, id).difference().orElseThrow();
+        return comparison(recheck, id).difference().orElseThrow().amount();
     }
 
     @Test
