@@ -10,12 +10,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 
 /** Reads the request file, writes the answer file whole or not at all, and says how it went. */
 final class CalculatorRun {
@@ -92,21 +90,6 @@ final class CalculatorRun {
             standardOutput.flush();
             return;
         }
-        Path target = directory.resolve(name).toAbsolutePath();
-        Path part = Files.createTempFile(target.getParent(), target.getFileName().toString(), ".part");
-        try {
-            Files.write(part, content);
-            move(part, target);
-        } finally {
-            Files.deleteIfExists(part);
-        }
-    }
-
-    private static void move(Path part, Path target) throws IOException {
-        try {
-            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-        }
+        WholeFile.write(directory.resolve(name), content);
     }
 }

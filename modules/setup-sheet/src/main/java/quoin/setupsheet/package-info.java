@@ -1,2 +1,2 @@
-/** The sheet of a day as text. */
+/** The sheet of a day: content, layout, and how it comes out. */
 package quoin.setupsheet;

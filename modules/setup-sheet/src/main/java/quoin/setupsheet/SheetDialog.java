@@ -1,0 +1,178 @@
+package quoin.setupsheet;
+
+import java.awt.BorderLayout;
+import java.awt.FlowLayout;
+import java.awt.event.ActionListener;
+import java.awt.event.KeyEvent;
+import java.awt.print.PrinterException;
+import java.awt.print.PrinterJob;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.Locale;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JRadioButton;
+import javax.swing.JScrollBar;
+import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import org.openide.DialogDescriptor;
+import org.openide.DialogDisplayer;
+import org.openide.NotifyDescriptor;
+import org.openide.awt.Mnemonics;
+import org.openide.filesystems.FileChooserBuilder;
+import org.openide.util.NbBundle.Messages;
+import org.openide.util.RequestProcessor;
+import quoin.setupsheet.page.Face;
+import quoin.setupsheet.page.Paper;
+import quoin.workbench.Looks;
+
+/** The sheet as it comes out of the printer, to look at, save and print. */
+@Messages({"TITLE_Sheet=Set-up sheet", "BTN_SavePdf=Save as &PDF...", "BTN_SaveText=Save as &text...", "BTN_Print=P&rint...",
+    "BTN_Close=&Close", "BTN_Filled=&Day as it stands", "BTN_Blank=&Blank, to fill in by hand", "BTN_A4=A&4", "BTN_Letter=&Letter",
+    "LBL_Sheet=Set-up sheet as printed", "LBL_Scroll=Arrow keys scroll, + and - make it larger and smaller",
+    "# {0} - file", "# {1} - what went wrong",
+    "MSG_NotSaved=The sheet could not be saved as {0}: {1}. Choose another folder.",
+    "# {0} - file", "MSG_Exists={0} exists already. Write over it?",
+    "# {0} - what went wrong",
+    "MSG_NotPrinted=The sheet was not printed: {0}. Save it as PDF and print that instead."})
+final class SheetDialog {
+
+    private static final double ZOOM_STEP = 1.25;
+    private static final RequestProcessor PRINTER = new RequestProcessor("set-up sheet print", 1);
+
+    private final SetupSheet sheet;
+    private final Face face = new Face();
+    private final PagePanel view = new PagePanel();
+    private final JRadioButton filled = radio(Bundle.BTN_Filled());
+    private final JRadioButton blank = radio(Bundle.BTN_Blank());
+    private final JRadioButton a4 = radio(Bundle.BTN_A4());
+    private final JRadioButton letter = radio(Bundle.BTN_Letter());
+
+    SheetDialog(SetupSheet sheet, boolean startBlank) {
+        this.sheet = sheet;
+        (startBlank ? blank : filled).setSelected(true);
+        (Paper.usual(Locale.getDefault()) == Paper.A4 ? a4 : letter).setSelected(true);
+    }
+
+    void show() {
+        JPanel content = new JPanel(new BorderLayout(0, Looks.em(0.4)));
+        content.add(choices(), BorderLayout.NORTH);
+        JScrollPane scroll = new JScrollPane(view);
+        content.add(scroll, BorderLayout.CENTER);
+        content.setBorder(Looks.padding(0.5, 0.8));
+        view.getAccessibleContext().setAccessibleName(Bundle.LBL_Sheet());
+        keys(content, scroll);
+        refresh();
+        JButton pdf = button(Bundle.BTN_SavePdf());
+        JButton text = button(Bundle.BTN_SaveText());
+        JButton print = button(Bundle.BTN_Print());
+        JButton close = button(Bundle.BTN_Close());
+        pdf.addActionListener(e -> save(".pdf", sheet.pdf(paper(), blank.isSelected())));
+        text.addActionListener(e -> save(".txt", sheet.text()));
+        print.addActionListener(e -> print());
+        DialogDescriptor dialog = new DialogDescriptor(content, Bundle.TITLE_Sheet(), true, new Object[] {pdf, print, text, close}, close,
+                DialogDescriptor.DEFAULT_ALIGN, null, null);
+        dialog.setClosingOptions(new Object[] {close});
+        DialogDisplayer.getDefault().notify(dialog);
+    }
+
+    private JComponent choices() {
+        JPanel panel = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.6), 0));
+        group(panel, filled, blank);
+        group(panel, a4, letter);
+        panel.add(Looks.label(Bundle.LBL_Scroll(), 1, java.awt.Font.PLAIN));
+        return panel;
+    }
+
+    private void group(JPanel panel, JRadioButton... buttons) {
+        ButtonGroup group = new ButtonGroup();
+        ActionListener again = e -> refresh();
+        for (JRadioButton button : buttons) {
+            group.add(button);
+            panel.add(button);
+            button.addActionListener(again);
+        }
+    }
+
+    private void keys(JComponent where, JScrollPane scroll) {
+        JScrollBar bar = scroll.getVerticalScrollBar();
+        scroll(where, bar, KeyEvent.VK_DOWN, 1);
+        scroll(where, bar, KeyEvent.VK_UP, -1);
+        scroll(where, bar, KeyEvent.VK_PAGE_DOWN, 10);
+        scroll(where, bar, KeyEvent.VK_PAGE_UP, -10);
+        for (char larger : new char[] {'+', '='}) {
+            Looks.onKey(where, KeyStroke.getKeyStroke(larger), "larger", () -> view.zoom(ZOOM_STEP));
+        }
+        Looks.onKey(where, KeyStroke.getKeyStroke('-'), "smaller", () -> view.zoom(1 / ZOOM_STEP));
+    }
+
+    private static void scroll(JComponent where, JScrollBar bar, int key, int lines) {
+        Looks.onKey(where, KeyStroke.getKeyStroke(key, 0), "scroll" + key, () -> bar.setValue(bar.getValue() + lines * Looks.em(3)));
+    }
+
+    private Paper paper() {
+        return letter.isSelected() ? Paper.LETTER : Paper.A4;
+    }
+
+    private void refresh() {
+        view.show(sheet.pages(face, paper(), blank.isSelected()));
+    }
+
+    private static JRadioButton radio(String words) {
+        JRadioButton button = new JRadioButton();
+        Mnemonics.setLocalizedText(button, words);
+        return button;
+    }
+
+    private static JButton button(String words) {
+        JButton button = new JButton();
+        Mnemonics.setLocalizedText(button, words);
+        return button;
+    }
+
+    private static void save(String extension, byte[] contents) {
+        File chosen = new FileChooserBuilder(SheetDialog.class).setTitle(Bundle.TITLE_Sheet()).showSaveDialog();
+        if (chosen == null) {
+            return;
+        }
+        File file = chosen.getName().contains(".") ? chosen : new File(chosen.getParentFile(), chosen.getName() + extension);
+        if (file.exists() && DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(Bundle.MSG_Exists(file),
+                NotifyDescriptor.OK_CANCEL_OPTION)) != NotifyDescriptor.OK_OPTION) {
+            return;
+        }
+        try {
+            Files.write(file.toPath(), contents);
+        } catch (IOException e) {
+            say(Bundle.MSG_NotSaved(file, e.getMessage()), NotifyDescriptor.ERROR_MESSAGE);
+        }
+    }
+
+    private void print() {
+        PrinterJob job = PrinterJob.getPrinterJob();
+        job.setJobName(Bundle.TITLE_Sheet());
+        job.setPrintable(view.painter().printable(view.pages()), quoin.setupsheet.page.Painter.format(job, paper()));
+        try {
+            if (job.printDialog()) {
+                PRINTER.post(() -> send(job));
+            }
+        } catch (RuntimeException e) {
+            say(Bundle.MSG_NotPrinted(e.getMessage()), NotifyDescriptor.ERROR_MESSAGE);
+        }
+    }
+
+    private static void send(PrinterJob job) {
+        try {
+            job.print();
+        } catch (PrinterException | RuntimeException e) {
+            DialogDisplayer.getDefault().notifyLater(
+                    new NotifyDescriptor.Message(Bundle.MSG_NotPrinted(e.getMessage()), NotifyDescriptor.ERROR_MESSAGE));
+        }
+    }
+
+    private static void say(String words, int type) {
+        DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(words, type));
+    }
+}

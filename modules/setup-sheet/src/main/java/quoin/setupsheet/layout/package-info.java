@@ -1,0 +1,2 @@
+/** Lays the content of a sheet out on paper. */
+package quoin.setupsheet.layout;
