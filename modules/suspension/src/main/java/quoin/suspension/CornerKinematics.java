@@ -2,6 +2,7 @@ package quoin.suspension;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import quoin.car.Adjuster;
 
@@ -34,4 +35,25 @@ public interface CornerKinematics {
      * the type says nothing about is left out.
      */
     AngleResponse response(List<Adjuster> fitted);
+
+    /**
+     * The same corner with one adjuster turned; its travel then counts from the new ride height, which a perch or pushrod
+     * moves by what it lifts its own corner.
+     *
+     * @param fitted the adjuster as it is fitted
+     * @param units  turns of its thread or mm of its shims; plus is the adjuster kind's plus
+     * @return empty where the type does not know what this adjuster does to a position
+     */
+    default Optional<CornerKinematics> adjusted(Adjuster fitted, double units) {
+        return Optional.empty();
+    }
+
+    /**
+     * What is to be drawn at a position; empty where the type has no geometry.
+     *
+     * @throws UnreachablePositionException where the linkage cannot be moved there
+     */
+    default List<Member> members(WheelPosition position) {
+        return List.of();
+    }
 }

@@ -82,6 +82,29 @@ final class LinkageCorner implements CornerKinematics {
                 Optional.of(place(wheel.contactPoint(walker))), values);
     }
 
+    @Override
+    public Optional<CornerKinematics> adjusted(Adjuster fitted, double units) {
+        AdjusterKind kind = fitted.id().kind();
+        AngleResponse response = response(List.of(fitted));
+        if (!response.knows(kind)) {
+            return Optional.empty();
+        }
+        double mm = units * LinkageResponse.mmPerUnit(fitted.setting());
+        return Optional.of(new LinkageResponse(wheel, loops, kinds).plus(kind)
+                .map(change -> (CornerKinematics) new LinkageCorner(side, wheel, loops.with(loops.design().plus(mm, change)),
+                        adjusters, kinds))
+                .orElseGet(() -> new LiftedCorner(this, units * response.of(kind).legLiftMm())));
+    }
+
+    @Override
+    public List<Member> members(WheelPosition position) {
+        Walker walker = loops.walker();
+        if (!move(walker, position)) {
+            throw new UnreachablePositionException(position, reached(walker), "the links lock on the way");
+        }
+        return new LinkageOutline(wheel, loops, this::place).at(walker);
+    }
+
     private SpacePoint place(double[] outboard) {
         return new SpacePoint(outboard[0], side.sign() * outboard[1], outboard[2]);
     }

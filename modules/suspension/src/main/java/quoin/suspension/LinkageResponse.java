@@ -50,7 +50,25 @@ final class LinkageResponse {
         return new AngleResponse(angles(travel), across, effects);
     }
 
-    private static double mmPerUnit(Setting setting) {
+    /** What 1 mm of an adjuster of this kind changes, in the direction that is plus; empty where it changes no joint or link. */
+    Optional<Geometry> plus(AdjusterKind kind) {
+        Geometry change = kinds.get(kind);
+        if (change == null) {
+            return Optional.empty();
+        }
+        AngleChange angles = angles(change);
+        return Optional.of(main(kind, angles) < 0 ? change.noChange().plus(-1, change) : change);
+    }
+
+    private static double main(AdjusterKind kind, AngleChange angles) {
+        return switch (kind) {
+            case TOE_LINK -> angles.toeDeg();
+            case CASTER_ROD -> angles.casterDeg();
+            default -> angles.camberDeg();
+        };
+    }
+
+    static double mmPerUnit(Setting setting) {
         return setting instanceof Setting.Thread thread ? thread.mmPerTurn() : 1;
     }
 
@@ -66,11 +84,7 @@ final class LinkageResponse {
             return Optional.empty();
         }
         AngleChange angles = angles(change);
-        double main = switch (kind) {
-            case TOE_LINK -> angles.toeDeg();
-            case CASTER_ROD -> angles.casterDeg();
-            default -> angles.camberDeg();
-        };
+        double main = main(kind, angles);
         double lift = wheel.coil() == null ? 0 : lift(change);
         return Optional.of(new AdjusterEffect(angles, lift).times(main < 0 ? -1 : 1));
     }

@@ -14,6 +14,10 @@ final class Circle {
         this.axis = axis;
     }
 
+    double[] centre() {
+        return pivot.clone();
+    }
+
     /** A point turned by an angle in rad, from the pivot. */
     double[] arm(double[] point, double angle) {
         double[] arm = Vectors.minus(point, pivot);

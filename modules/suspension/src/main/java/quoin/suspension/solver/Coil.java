@@ -1,5 +1,8 @@
 package quoin.suspension.solver;
 
+import java.util.List;
+import java.util.Optional;
+
 /** Length of the coil-over that goes with a pose. */
 public interface Coil {
 
@@ -25,9 +28,12 @@ public interface Coil {
         return (length[1] - length[0]) / (2 * h);
     }
 
+    /** How it is drawn at this pose. */
+    List<Segment> outline(Pose pose, Geometry geometry);
+
     /** The same with the pushrod longer by so much; empty where there is none. */
-    default java.util.Optional<Coil> withPushrod(double longerByMm) {
-        return java.util.Optional.empty();
+    default Optional<Coil> withPushrod(double longerByMm) {
+        return Optional.empty();
     }
 
     /** Straight from a joint on the car's body to a point of the linkage. */
@@ -41,6 +47,11 @@ public interface Coil {
         public double rate(Pose pose, Geometry geometry, double[] motion) {
             double[] along = Vectors.unit(Vectors.minus(pickup.position(pose, geometry), geometry.fixedPoint(fixedPoint)));
             return Vectors.dot(along, pickup.velocity(pose, geometry, motion));
+        }
+
+        @Override
+        public List<Segment> outline(Pose pose, Geometry geometry) {
+            return List.of(new Segment(Segment.Part.COIL, geometry.fixedPoint(fixedPoint), pickup.position(pose, geometry)));
         }
     }
 }

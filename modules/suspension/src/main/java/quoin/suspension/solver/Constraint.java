@@ -1,5 +1,7 @@
 package quoin.suspension.solver;
 
+import java.util.List;
+
 /** One joint or rod that guides the body: one or more equations that are zero where it is assembled. */
 public interface Constraint {
 
@@ -18,6 +20,11 @@ public interface Constraint {
     /** Writes the residuals alone, in mm. */
     default void residual(Pose pose, Geometry geometry, double[] residual, int row) {
         linearise(pose, geometry, residual, new double[6 * (row + rows())], row);
+    }
+
+    /** How it is drawn at this pose; nothing where there is nothing to see. */
+    default List<Segment> outline(Pose pose, Geometry geometry) {
+        return List.of();
     }
 
     /** Writes how the residuals change, at this pose, for a change of the geometry; mm per unit of the change. */

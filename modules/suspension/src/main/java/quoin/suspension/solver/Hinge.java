@@ -1,6 +1,7 @@
 package quoin.suspension.solver;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** An axis on the car's body that the guided body turns about; held along the axis at its first joint. */
 public final class Hinge implements Constraint {
@@ -68,5 +69,10 @@ public final class Hinge implements Constraint {
         double[] second = Vectors.cross(Vectors.unit(along), first);
         out[row + 3] = Vectors.dot(first, Vectors.minus(b, a));
         out[row + 4] = Vectors.dot(second, Vectors.minus(b, a));
+    }
+
+    @Override
+    public List<Segment> outline(Pose pose, Geometry geometry) {
+        return List.of(new Segment(Segment.Part.HINGE, geometry.fixedPoint(fixedA), pose.point(geometry.moving, 3 * movingB)));
     }
 }

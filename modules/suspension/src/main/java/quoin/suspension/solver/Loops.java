@@ -87,6 +87,25 @@ public final class Loops {
         rackPoints = other.rackPoints;
     }
 
+    /** How the guides are drawn where a walker stands. */
+    public List<Segment> outline(Walker walker) {
+        List<Segment> segments = new ArrayList<>();
+        for (Constraint constraint : constraints) {
+            segments.addAll(constraint.outline(walker.pose(), walker.geometry()));
+        }
+        return segments;
+    }
+
+    /** A driven point where a walker stands. */
+    public double[] driven(Walker walker, int index) {
+        for (Constraint constraint : constraints) {
+            if (constraint instanceof Height height && height.fixedPoint() == heightPoints[index]) {
+                return walker.pose().point(walker.geometry().movingPoint(height.movingPoint()));
+            }
+        }
+        throw new IllegalArgumentException("no driven point " + index);
+    }
+
     /** A walker at the design position. */
     public Walker walker() {
         return new Walker(this);

@@ -1,5 +1,6 @@
 package quoin.suspension.solver;
 
+import java.util.List;
 import java.util.Optional;
 
 /** A push- or pullrod that turns a rocker, and a coil-over from the rocker to the car's body. */
@@ -65,5 +66,17 @@ public final class RockerCoil implements Coil {
                 / Vectors.dot(along, rocker.velocity(rodOnRocker, angle));
         double[] coil = Vectors.unit(Vectors.minus(rocker.point(coilOnRocker, angle), coilOnBody));
         return turn * Vectors.dot(coil, rocker.velocity(coilOnRocker, angle));
+    }
+
+    @Override
+    public List<Segment> outline(Pose pose, Geometry geometry) {
+        double[] at = pickup.position(pose, geometry);
+        double angle = angle(at);
+        double[] rod = rocker.point(rodOnRocker, angle);
+        double[] coil = rocker.point(coilOnRocker, angle);
+        double[] pivot = rocker.centre();
+        return List.of(new Segment(Segment.Part.ROD, rod, at), new Segment(Segment.Part.ROCKER, pivot, rod),
+                new Segment(Segment.Part.ROCKER, pivot, coil), new Segment(Segment.Part.ROCKER, rod, coil),
+                new Segment(Segment.Part.COIL, coilOnBody, coil));
     }
 }

@@ -1,5 +1,7 @@
 package quoin.suspension.solver;
 
+import java.util.List;
+
 /** A rod between a joint on the car's body and a joint on the guided body. */
 public record Rod(int fixedPoint, int movingPoint, int lengthIndex) implements Constraint {
 
@@ -51,5 +53,10 @@ public record Rod(int fixedPoint, int movingPoint, int lengthIndex) implements C
         double[] along = Vectors.unit(Vectors.minus(pose.point(geometry.moving, 3 * movingPoint), geometry.fixedPoint(fixedPoint)));
         out[row] = Vectors.dot(along, Vectors.minus(pose.direction(change.moving, 3 * movingPoint), change.fixedPoint(fixedPoint)))
                 - change.lengths[lengthIndex];
+    }
+
+    @Override
+    public List<Segment> outline(Pose pose, Geometry geometry) {
+        return List.of(new Segment(Segment.Part.LINK, geometry.fixedPoint(fixedPoint), pose.point(geometry.moving, 3 * movingPoint)));
     }
 }

@@ -1,5 +1,7 @@
 package quoin.suspension.solver;
 
+import java.util.List;
+
 /**
  * Two rods that hold one motion between them: their bushes give until the mean of the two fits. Stands for the pair of
  * upper links of a live axle that a lateral link makes one too many.
@@ -29,5 +31,10 @@ public record Shared(Rod one, Rod other) implements Constraint {
         one.partial(pose, geometry, change, f, 0);
         other.partial(pose, geometry, change, f, 1);
         out[row] = (f[0] + f[1]) / 2;
+    }
+
+    @Override
+    public List<Segment> outline(Pose pose, Geometry geometry) {
+        return List.of(one.outline(pose, geometry).get(0), other.outline(pose, geometry).get(0));
     }
 }

@@ -1,5 +1,7 @@
 package quoin.suspension.solver;
 
+import java.util.List;
+
 /**
  * A straight guide fixed in the guided body, as a strut's, that always passes through a joint on the car's body.
  */
@@ -46,5 +48,10 @@ public final class Slider implements Constraint {
         double[] offset = Vectors.minus(pose.own(change.fixedPoint(fixedTop)), change.movingPoint(movingPoint));
         out[row] = Vectors.dot(first, offset);
         out[row + 1] = Vectors.dot(second, offset);
+    }
+
+    @Override
+    public List<Segment> outline(Pose pose, Geometry geometry) {
+        return List.of(new Segment(Segment.Part.STRUT, geometry.fixedPoint(fixedTop), pose.point(geometry.moving, 3 * movingPoint)));
     }
 }

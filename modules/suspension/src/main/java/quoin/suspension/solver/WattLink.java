@@ -1,5 +1,7 @@
 package quoin.suspension.solver;
 
+import java.util.List;
+
 /**
  * Watt's linkage: a crank that turns on the guided body, and a rod from each of its ends to the car's body. The crank's
  * angle follows from the first rod; the second is the equation.
@@ -84,5 +86,17 @@ public final class WattLink implements Constraint {
                     - geometry.lengths[lengthIndex[i]] * change.lengths[lengthIndex[i]];
         }
         out[row] = (by[1] - ratio(pose, geometry, span, angle) * by[0]) / geometry.lengths[lengthIndex[1]];
+    }
+
+    @Override
+    public List<Segment> outline(Pose pose, Geometry geometry) {
+        double angle = angle(pose, geometry);
+        double[][] end = new double[2][];
+        for (int i = 0; i < 2; i++) {
+            end[i] = pose.point(crank.point(geometry.movingPoint(movingEnd[i]), angle));
+        }
+        return List.of(new Segment(Segment.Part.ROD, geometry.fixedPoint(fixedPoint[0]), end[0]),
+                new Segment(Segment.Part.ROD, geometry.fixedPoint(fixedPoint[1]), end[1]),
+                new Segment(Segment.Part.CRANK, end[0], end[1]));
     }
 }

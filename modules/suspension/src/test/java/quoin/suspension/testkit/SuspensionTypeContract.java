@@ -17,10 +17,13 @@ import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
 import quoin.car.Corner;
 import quoin.car.Setting;
+import quoin.mechanics.SpacePoint;
+import quoin.suspension.AngleChange;
 import quoin.suspension.AngleResponse;
 import quoin.suspension.CornerKinematics;
 import quoin.suspension.CornerPosition;
 import quoin.suspension.CurveOutput;
+import quoin.suspension.Member;
 import quoin.suspension.Parameter;
 import quoin.suspension.ParameterProblem;
 import quoin.suspension.ParameterReading;
@@ -38,6 +41,7 @@ import quoin.suspension.spi.SuspensionTypes;
  */
 public abstract class SuspensionTypeContract {
     private static final double STEP_MM = 0.01;
+    private static final double STEP_TURNS = 0.02;
 
     /** The type under test. */
     protected abstract SuspensionType type();
@@ -209,6 +213,52 @@ public abstract class SuspensionTypeContract {
                 assertEquals(response.of(kind).legLiftMm(), same.of(kind).legLiftMm(), 1e-7);
             }
         }
+    }
+
+    @Test
+    void anAdjustedCornerMovesAsTheResponseSays() {
+        Setting turn = new Setting.Thread(1.5, false, 6, "flat");
+        CornerPosition design = corner(Side.LEFT).at(WheelPosition.DESIGN);
+        for (AdjusterKind kind : AdjusterKind.values()) {
+            Adjuster adjuster = Adjuster.unmeasured(new AdjusterId(kind, Corner.LF), turn);
+            AngleResponse response = corner(Side.LEFT).response(List.of(adjuster));
+            corner(Side.LEFT).adjusted(adjuster, STEP_TURNS).ifPresent(adjusted -> {
+                AngleChange expected = response.of(kind).angles().times(STEP_TURNS)
+                        .plus(rates(design).times(-STEP_TURNS * (isSpringLeg(kind) ? response.of(kind).legLiftMm() : 0)));
+                CornerPosition after = adjusted.at(WheelPosition.DESIGN);
+                assertEquals(expected.camberDeg(), change(design, after, CurveOutput.CAMBER), 1e-3 * STEP_TURNS, kind.words());
+                assertEquals(expected.toeDeg(), change(design, after, CurveOutput.TOE), 1e-3 * STEP_TURNS, kind.words());
+            });
+        }
+    }
+
+    private static boolean isSpringLeg(AdjusterKind kind) {
+        return kind == AdjusterKind.PERCH || kind == AdjusterKind.PUSHROD;
+    }
+
+    private static AngleChange rates(CornerPosition design) {
+        return new AngleChange(design.value(CurveOutput.BUMP_CAMBER).orElseThrow(),
+                design.value(CurveOutput.BUMP_STEER).orElseThrow(), 0);
+    }
+
+    private static double change(CornerPosition before, CornerPosition after, CurveOutput output) {
+        return after.value(output).orElseThrow() - before.value(output).orElseThrow();
+    }
+
+    @Test
+    void whatIsDrawnMovesWithTheWheel() {
+        CornerKinematics corner = corner(Side.RIGHT);
+        for (WheelPosition position : positions()) {
+            CornerPosition at = corner.at(WheelPosition.travel(position.travelMm()));
+            List<Member> members = corner.members(WheelPosition.travel(position.travelMm()));
+            assertEquals(at.wheelCentre().isEmpty(), members.isEmpty());
+            at.wheelCentre().ifPresent(centre -> assertTrue(members.stream().anyMatch(m -> apart(m.from(), centre) < 1e-6
+                    || apart(m.to(), centre) < 1e-6), "nothing drawn holds the wheel at " + position));
+        }
+    }
+
+    private static double apart(SpacePoint one, SpacePoint other) {
+        return Math.hypot(one.xMm() - other.xMm(), Math.hypot(one.yMm() - other.yMm(), one.zMm() - other.zMm()));
     }
 
     @Test
