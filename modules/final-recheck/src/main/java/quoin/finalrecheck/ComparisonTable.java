@@ -2,35 +2,46 @@ package quoin.finalrecheck;
 
 import java.awt.BorderLayout;
 import java.awt.Font;
+import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
+import java.awt.Insets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
+import quoin.car.ReadingId;
 import quoin.workbench.Looks;
 import quoin.workbench.Mark;
 import quoin.workbench.ReadingFormat;
 import quoin.workbench.VerdictLabel;
 import quoin.workbench.VerdictWords;
+import quoin.workbench.WrapText;
 import quoin.workflow.Comparison;
 import quoin.workflow.Difference;
 import quoin.workflow.Measured;
 
-/** Every reading beside its signed value, with the difference, its noise and what that says. */
+/** Every reading beside its signed value, with the difference, its noise band, what that says, and why it moved. */
 @Messages({
     "compare.reading=Reading", "compare.signed=Signed", "compare.now=Now", "compare.difference=Difference",
     "compare.word=Verdict",
-    "compare.same=same", "compare.moved=moved", "compare.tooClose=too close", "compare.notRead=not read",
+    "compare.same=same", "compare.moved=moved", "compare.tooClose=too close to call", "compare.notRead=not read again",
+    "compare.standing=as signed",
+    "compare.legend=± is the noise band: an unchanged car reads within it 19 times in 20.",
     "# {0} - difference", "# {1} - noise", "compare.withNoise={0} ± {1}"})
 final class ComparisonTable extends JPanel {
 
     private static final long serialVersionUID = 1L;
+    private static final int COLUMNS = 5;
 
     ComparisonTable() {
-        super(new BorderLayout());
+        super(new BorderLayout(0, Looks.em(0.3)));
     }
 
-    void show(List<Comparison> comparisons, ReadingFormat format) {
+    /**
+     * @param why reason per reading, in words; none while they are being worked out
+     */
+    void show(List<Comparison> comparisons, Map<ReadingId, String> why, ReadingFormat format) {
         removeAll();
         JPanel table = new JPanel(new GridBagLayout());
         addRow(table, 0, Font.BOLD, Bundle.compare_reading(), Bundle.compare_signed(), Bundle.compare_now(), Bundle.compare_difference());
@@ -39,20 +50,24 @@ final class ComparisonTable extends JPanel {
         for (Comparison line : comparisons) {
             addRow(table, row, Font.PLAIN, format.nameWithUnit(line.reading()), number(line.signed(), line, format), number(line.now(), line, format),
                     difference(line, format));
-            VerdictWords words = words(line);
             VerdictLabel word = new VerdictLabel();
-            word.show(words);
-            table.add(word, Looks.cell(4, row, 1));
-            row++;
+            word.show(words(line));
+            table.add(word, Looks.cell(4, row++, 1));
+            String reason = why.getOrDefault(line.reading(), "");
+            if (!reason.isEmpty()) {
+                table.add(new WrapText(reason, 0.95, Font.ITALIC), new GridBagConstraints(0, row++, COLUMNS, 1, 1, 0,
+                        GridBagConstraints.BASELINE_LEADING, GridBagConstraints.HORIZONTAL, new Insets(0, Looks.em(1.4), Looks.em(0.3), 0), 0, 0));
+            }
         }
-        add(table, BorderLayout.NORTH);
+        add(new WrapText(Bundle.compare_legend(), 0.95, Font.PLAIN), BorderLayout.NORTH);
+        add(table, BorderLayout.CENTER);
         revalidate();
         repaint();
     }
 
-    /** "+0.10 ± 0.15": how far it moved, and how much of that reading it twice would do as well. */
+    /** "+0.10 ± 0.15": how far it moved, and how far reading an unchanged car again could bring it. */
     private static String difference(Comparison line, ReadingFormat format) {
-        return line.difference().map(d -> Bundle.compare_withNoise(format.changeNumber(line.reading(), d.amount()),
+        return line.isStanding() ? "–" : line.difference().map(d -> Bundle.compare_withNoise(format.changeNumber(line.reading(), d.amount()),
                 format.number(line.reading(), d.band()))).orElse("–");
     }
 
@@ -68,6 +83,9 @@ final class ComparisonTable extends JPanel {
 
     /** The word with its shape. */
     static VerdictWords words(Comparison line) {
+        if (line.isStanding()) {
+            return new VerdictWords(Mark.SIGNED, Bundle.compare_standing());
+        }
         return switch (line.word()) {
             case SAME -> new VerdictWords(Mark.INSIDE, Bundle.compare_same());
             case MOVED -> new VerdictWords(line.difference().map(Difference::amount).orElse(0.0) > 0 ? Mark.ABOVE : Mark.BELOW, Bundle.compare_moved());

@@ -45,6 +45,7 @@ import quoin.workflow.RoundPlan;
     "turns.record=Record the t&urns",
     "turns.recordTip=Records what stands in the fields (Ctrl+Enter, or Enter in the last field)",
     "turns.hint=Such as 2 turns + 3 notches down, 2t 3n up, -2 1/4. Empty: left alone.",
+    "turns.barHint=Such as 1/2 turn loads left, 2t loads right. Empty: left alone.",
     "turns.linkHint=Such as 3 flats toe out, 1/2 turn top in, -2f. Empty: left alone.",
     "turns.nothing=Nothing was turned; nothing is recorded.",
     "turns.recorded=Recorded. Now settle the car: bounce each end three times, roll it back and forth.",
@@ -53,7 +54,7 @@ import quoin.workflow.RoundPlan;
     "# {0} - adjuster", "turns.lengthName={0}, thread length in mm"})
 public final class TurnsForm extends JPanel {
 
-    private static final int TURN_COLUMNS = 15;
+    private static final int TURN_COLUMNS = 13;
     private static final int LENGTH_COLUMNS = 4;
     private static final String OUTLINE = "JComponent.outline";
 
@@ -138,6 +139,9 @@ public final class TurnsForm extends JPanel {
     }
 
     private String hint() {
+        if (rows.stream().allMatch(r -> r.adjuster().kind() == AdjusterKind.BAR_LINK)) {
+            return Bundle.turns_barHint();
+        }
         return rows.stream().anyMatch(r -> r.adjuster().kind().isSpringLeg()) ? Bundle.turns_hint() : Bundle.turns_linkHint();
     }
 
@@ -164,6 +168,7 @@ public final class TurnsForm extends JPanel {
         name.setLabelFor(turns);
         int index = rows.size();
         JButton done = Looks.button(Bundle.turns_here(), () -> recordOne(index));
+        done.setMinimumSize(done.getPreferredSize());
         done.setToolTipText(Bundle.turns_hereName(adjuster.words()));
         done.getAccessibleContext().setAccessibleName(Bundle.turns_hereName(adjuster.words()));
         rows.add(new Row(adjuster, turns, length, done, new WrapText("")));

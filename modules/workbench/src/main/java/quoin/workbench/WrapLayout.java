@@ -6,11 +6,11 @@ import java.awt.Dimension;
 import java.awt.FlowLayout;
 
 /** Children one after the other in lines, as many lines as the width asks for. */
-final class WrapLayout extends FlowLayout {
+public final class WrapLayout extends FlowLayout {
 
     private static final long serialVersionUID = 1L;
 
-    WrapLayout() {
+    public WrapLayout() {
         super(FlowLayout.LEADING, Looks.em(0.5), Looks.em(0.1));
     }
 

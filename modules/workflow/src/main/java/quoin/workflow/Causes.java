@@ -94,7 +94,7 @@ final class Causes {
         double[] legs = new double[Corner.values().length];
         groups.forEach((key, events) -> {
             if (key instanceof AdjusterId id && id.kind().isSpringLeg()) {
-                legs[id.corner().ordinal()] += legMm(id, events.stream().mapToDouble(Timeline.Event::amount).sum());
+                legs[id.corner().ordinal()] += legMm(car, id, events.stream().mapToDouble(Timeline.Event::amount).sum());
             }
         });
         double largest = 0;
@@ -105,7 +105,7 @@ final class Causes {
     }
 
     /** Movement of the thread over the travel ratio of its spring seat or rod, mm at the wheel (0.75 where it is unknown). */
-    private double legMm(AdjusterId id, double turns) {
+    static double legMm(Car car, AdjusterId id, double turns) {
         double thread = car.adjuster(id).map(a -> a.setting() instanceof Setting.Thread t ? t.mmPerTurn() : 1.0).orElse(1.5);
         CornerSetup corner = car.corners().get(id.corner());
         OptionalDouble ratio = id.kind() == AdjusterKind.PERCH ? corner.motionRatio() : corner.pushrodRatio();

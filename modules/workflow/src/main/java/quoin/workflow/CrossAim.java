@@ -16,7 +16,7 @@ import quoin.mechanics.CentreOfGravity;
 import quoin.mechanics.CrossTarget;
 
 /** The cross weight in force: the value of the rule the racer chose, with its tolerance; RF+LR in % of the total. */
-final class CrossAim {
+public final class CrossAim {
 
     /** Tolerance where none was set, % (common practice, no source). */
     static final double USUAL_TOLERANCE = 0.5;
@@ -25,7 +25,7 @@ final class CrossAim {
     }
 
     /** From the loads as last read; empty where the rule needs loads or a value that is missing. */
-    static Optional<Target> of(Day day) {
+    public static Optional<Target> of(Day day) {
         return of(day.car(), day.targets(), id -> day.latest(id).map(f -> OptionalDouble.of(f.value())).orElse(OptionalDouble.empty()));
     }
 

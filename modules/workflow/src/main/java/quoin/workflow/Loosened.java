@@ -14,7 +14,7 @@ import quoin.logbook.Entry;
 /**
  * One nut, bolt or part that was loosened today and has to be tightened and ticked off: the nut of every adjuster that was
  * turned, the link bolts of every bar that was off, and what the racer added to the list. Whatever is loosened again after
- * its tick has to be ticked again.
+ * its tick has to be ticked again. Recording all nuts as tight at once ticks what is still open, without a torque.
  *
  * @param key       stable key of its tick, a condition of the day
  * @param adjuster  whose nut it is; empty = something else
@@ -62,6 +62,9 @@ public record Loosened(String key, Optional<AdjusterId> adjuster, String words, 
             if (condition.key().equals(Conditions.bar(axle)) && condition.value().equals(Conditions.DISCONNECTED)) {
                 loosen(list, PREFIX + condition.key(), Optional.empty(), condition.key().replace('-', ' ') + " link", condition.number());
             }
+        }
+        if (condition.key().equals(Conditions.LOCKNUTS) && condition.value().equals(Conditions.YES)) {
+            list.replaceAll((key, l) -> l.isTicked() ? l : l.ticked(condition));
         }
         if (!isTick(condition.key())) {
             return;

@@ -109,6 +109,9 @@ class RecheckTest {
         assertFalse(list.get(2).isTicked(), "turned again, so its nut is loose again");
         assertTrue(list.get(3).isTicked());
         assertTrue(list.get(3).torqueNm().isEmpty());
+        list = Loosened.of(book.condition(Conditions.LOCKNUTS, Conditions.YES).day());
+        assertTrue(Loosened.open(list).isEmpty(), "all at once");
+        assertTrue(list.get(2).torqueNm().isEmpty(), "the torque of the first tick does not hold for the second");
     }
 
     /** A linear car: what the parts say adds up, and moves of the loads keep the total (statics). */
