@@ -15,7 +15,7 @@ import quoin.workflow.spi.Finding;
  * Doubts about figures that are typed but not recorded yet: each is raised once, with the likely figure; a figure that is left as
  * it is then counts as meant.
  */
-final class EntryDoubts {
+public final class EntryDoubts {
 
     /** Judges figures about to be recorded; the likeliest cause first. */
     @FunctionalInterface
@@ -26,7 +26,7 @@ final class EntryDoubts {
     private final Judge judge;
     private final Map<ReadingId, Double> raised = new HashMap<>();
 
-    EntryDoubts() {
+    public EntryDoubts() {
         this(ReadingChecks::of);
     }
 
@@ -35,7 +35,7 @@ final class EntryDoubts {
     }
 
     /** A doubt about one of the figures that has a likelier figure and was not raised yet; it counts as raised from now on. */
-    Optional<Finding> next(Day day, Map<ReadingId, Double> typed) {
+    public Optional<Finding> next(Day day, Map<ReadingId, Double> typed) {
         Optional<Finding> doubt = findings(day, typed).stream()
                 .filter(f -> f.level() != Finding.Level.INFO && f.suggested().isPresent())
                 .filter(f -> f.about().filter(id -> typed.containsKey(id) && !typed.get(id).equals(raised.get(id))).isPresent())
@@ -55,7 +55,7 @@ final class EntryDoubts {
     }
 
     /** Forgets what was raised: the figures are recorded. */
-    void forget() {
+    public void forget() {
         raised.clear();
     }
 }

@@ -46,6 +46,19 @@ public record NextAction(String button, String stage, Optional<Function<Header, 
         };
     }
 
+    /**
+     * Does the step where that needs no window: records that it was done, signs off, closes the day.
+     *
+     * @return false where it could not be written, or the rules do not allow it
+     */
+    public boolean perform(CurrentDay current, NextStep step) {
+        return switch (step.kind()) {
+            case SIGN_OFF -> current.signOff(step.stageId(), Optional.empty());
+            case CLOSE -> current.closeDay(Optional.empty());
+            default -> record.isEmpty() || current.record(stage, record.get());
+        };
+    }
+
     /** The condition the step is about; empty where it wants a figure and so is recorded in its window. */
     private static Optional<Requirement> unmet(DaySnapshot day, NextStep step) {
         Stream<Requirement> asked = day.status().stages().stream().flatMap(s -> s.requirements().stream())

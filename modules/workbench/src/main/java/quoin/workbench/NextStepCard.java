@@ -2,7 +2,6 @@ package quoin.workbench;
 
 import java.awt.BorderLayout;
 import java.awt.Font;
-import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -81,13 +80,7 @@ public final class NextStepCard extends JPanel {
         if (shown == null) {
             return;
         }
-        NextAction action = NextAction.of(shown, step);
-        boolean done = switch (step.kind()) {
-            case SIGN_OFF -> current.signOff(step.stageId(), Optional.empty());
-            case CLOSE -> current.closeDay(Optional.empty());
-            default -> action.record().isEmpty() || current.record(action.stage(), action.record().get());
-        };
-        if (done) {
+        if (NextAction.of(shown, step).perform(current, step)) {
             goTo.accept(step);
         }
     }
