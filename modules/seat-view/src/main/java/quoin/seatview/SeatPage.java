@@ -19,7 +19,7 @@ import quoin.workflow.NextStep;
  * What the screen says: four figures, the cross weight with its verdict, and the one next thing.
  *
  * @param corners  one cell per corner
- * @param cross    "RF+LR 49.87 %"
+ * @param cross    the cross weight RF+LR: "49.87 %"
  * @param verdict  the verdict on the cross weight
  * @param next     the one next thing, or what was just typed wrong or recorded
  * @param warning  true where {@code next} asks for a look at what was typed
@@ -41,15 +41,16 @@ record SeatPage(PerCorner<Cell> corners, String cross, VerdictWords verdict, Str
 
     /**
      * @param message in place of the next thing; empty for none
+     * @param warning true where the message asks for a look at what was typed
      */
-    @Messages({"# {0} - value", "seat.cross=RF+LR {0}", "seat.noFigure=–", "seat.typing=not recorded yet"})
-    static SeatPage of(DaySnapshot day, SeatEntry entry, NextStep step, Optional<String> message) {
+    @Messages({"seat.noFigure=–", "seat.typing=not recorded yet"})
+    static SeatPage of(DaySnapshot day, SeatEntry entry, NextStep step, Optional<String> message, boolean warning) {
         PerCorner<Cell> cells = PerCorner.of(corner -> cell(day, entry, corner));
         OptionalDouble cross = entry.isBlank() ? Derived.value(day.car(), CROSS, day::last) : crossTyped(day, entry);
         String value = cross.isPresent() ? day.format().text(CROSS, cross.getAsDouble()) : Bundle.seat_noFigure();
         VerdictWords verdict = !entry.isBlank() ? new VerdictWords(Mark.NONE, cross.isPresent() ? Bundle.seat_typing() : "")
                 : cross.isEmpty() ? new VerdictWords(Mark.NONE, "") : VerdictWords.of(day.reading(STAGE, CROSS), day.format());
-        return new SeatPage(cells, Bundle.seat_cross(value), verdict, message.orElse(words(step)), message.isPresent());
+        return new SeatPage(cells, value, verdict, message.orElse(words(step)), warning);
     }
 
     private static String words(NextStep step) {

@@ -36,7 +36,8 @@ final class SeatPanel extends JPanel {
     private static final long serialVersionUID = 1L;
     /** Height of a capital or a figure over the size of its font. */
     private static final double CAP = 0.729;
-    private static final double GAP = 0.3;
+    private static final double GAP = 0.2;
+    private static final String CROSS = "RF+LR";
     private static final int NEXT_LINES = 2;
 
     private transient Optional<SeatPage> page = Optional.empty();
@@ -52,7 +53,7 @@ final class SeatPanel extends JPanel {
 
     void show(SeatPage shown) {
         page = Optional.of(shown);
-        getAccessibleContext().setAccessibleName(shown.cross() + " " + shown.verdict().word() + ". " + shown.next());
+        getAccessibleContext().setAccessibleName(CROSS + " " + shown.cross() + " " + shown.verdict().word() + ". " + shown.next());
         repaint();
     }
 
@@ -144,9 +145,7 @@ final class SeatPanel extends JPanel {
         widest = Math.max(widest, metrics.stringWidth("8888"));
         double name = g.getFontMetrics(font(scale.linePx(), Font.PLAIN)).stringWidth("RR ");
         double cell = (widest + name) * 1.1;
-        double cross = metrics.stringWidth(p.cross()) + g.getFontMetrics(font(scale.linePx(), Font.BOLD)).stringWidth(p.verdict().word())
-                + 3 * scale.linePx();
-        return Math.min(getWidth() / 2.0 / cell, getWidth() / cross);
+        return getWidth() / 2.0 / cell;
     }
 
     private static Font font(double capHeight, int style) {
@@ -172,18 +171,25 @@ final class SeatPanel extends JPanel {
 
     private void drawCross(Graphics2D g, SeatPage p, double top, double height, double figure, double line) {
         double base = top + height / 2 + figure / 2;
+        double middle = base - figure / 2;
         g.setStroke(new BasicStroke(2));
         g.draw(new Line2D.Double(0, top, getWidth(), top));
-        g.setFont(font(figure, Font.BOLD));
         double x = line;
+        g.setFont(font(line, Font.PLAIN));
+        g.drawString(CROSS, (float) x, (float) (base - figure + line));
+        x += g.getFontMetrics().stringWidth(CROSS) + line / 2;
+        g.setFont(font(figure, Font.BOLD));
         g.drawString(p.cross(), (float) x, (float) base);
         x += g.getFontMetrics().stringWidth(p.cross()) + line;
-        if (!p.verdict().word().isEmpty()) {
-            double size = line * 1.3;
-            var icon = p.verdict().mark().icon(size / Looks.em(1));
-            icon.paintIcon(this, g, (int) x, (int) (base - (figure + size) / 2));
+        String word = p.verdict().word();
+        if (!word.isEmpty()) {
+            double mark = line * 1.3;
+            p.verdict().mark().icon(mark / Looks.em(1)).paintIcon(this, g, (int) x, (int) (middle - mark / 2));
+            x += mark * 1.2;
             g.setFont(font(line, Font.BOLD));
-            g.drawString(p.verdict().word(), (float) (x + size * 1.3), (float) (base - (figure - line) / 2));
+            double fit = Math.min(1, (getWidth() - x - line / 2) / g.getFontMetrics().stringWidth(word));
+            g.setFont(font(line * fit, Font.BOLD));
+            g.drawString(word, (float) x, (float) (middle + line * fit / 2));
         }
     }
 

@@ -42,6 +42,7 @@ final class SeatView extends KeyAdapter {
     private SeatEntry entry;
     private Optional<Finding> doubt = Optional.empty();
     private Optional<String> message = Optional.empty();
+    private boolean warned;
     private boolean fromPracticeCar;
 
     /**
@@ -74,7 +75,7 @@ final class SeatView extends KeyAdapter {
 
     private void show(DaySnapshot day) {
         NextStep step = current.nextStep().orElse(day.status().next());
-        panel.show(SeatPage.of(day, entry, step, message));
+        panel.show(SeatPage.of(day, entry, step, message, message.isPresent() && warned));
     }
 
     @Override
@@ -167,6 +168,7 @@ final class SeatView extends KeyAdapter {
 
     /** Says what is wrong or doubtful with what is typed, and goes there; a doubt is raised once. */
     private boolean isSound(DaySnapshot day) {
+        warned = true;
         var understood = entry.read(day.format(), day::last);
         var problem = understood.problems().entrySet().stream().findFirst();
         if (problem.isPresent()) {
@@ -195,14 +197,15 @@ final class SeatView extends KeyAdapter {
         message = Optional.empty();
         String figures = understood.values().entrySet().stream()
                 .map(e -> e.getKey().place() + " " + day.format().number(e.getKey(), e.getValue())).collect(Collectors.joining(", "));
-        String cross = current.snapshot().map(s -> SeatPage.of(s, entry, s.status().next(), Optional.empty()))
-                .map(p -> p.cross() + " " + p.verdict().word()).orElse("");
+        String cross = current.snapshot().map(s -> SeatPage.of(s, entry, s.status().next(), Optional.empty(), false))
+                .map(p -> "RF+LR " + p.cross() + " " + p.verdict().word()).orElse("");
         sound.say(heard, Bundle.seat_recorded(figures) + " " + cross);
     }
 
     private void doNext(DaySnapshot day) {
         NextStep step = current.nextStep().orElse(day.status().next());
         message = Optional.empty();
+        warned = false;
         if (step.kind() == NextStep.Kind.READ && current.isRehearsal()) {
             readPracticeCar(day);
         } else if (step.kind() == NextStep.Kind.READ) {

@@ -15,7 +15,7 @@ import quoin.workbench.VerdictWords;
 /** Sizes are measured in the picture, not asked of the code that draws it. */
 class SeatPanelTest {
 
-    private static final SeatPage PAGE = new SeatPage(PerCorner.of(c -> new SeatPage.Cell("188.8", false, false)), "RF+LR 49.87 %",
+    private static final SeatPage PAGE = new SeatPage(PerCorner.of(c -> new SeatPage.Cell("188.8", false, false)), "49.87 %",
             new VerdictWords(Mark.INSIDE, "inside"), "Sit still", false);
 
     private static BufferedImage draw(int width, int height, double pixelsPerMm, boolean white) {
@@ -49,9 +49,9 @@ class SeatPanelTest {
     @Test
     void figuresAre40MillimetresHighWhereThereIsRoom() {
         BufferedImage image = draw(3840, 2160, 6.43, false);
-        // Right half of the left front cell: figures only, the name stands left of it.
+        // Round figures stand a little over the line. Right half of the left front cell: figures only, the name stands left of it.
         Rectangle figures = ink(image, new Rectangle(1000, 0, 900, 500), false);
-        assertEquals(40 * 6.43, figures.height, 0.03 * 40 * 6.43);
+        assertEquals(40 * 6.43, figures.height, 0.04 * 40 * 6.43);
     }
 
     /** A 14 inch laptop of 1366 by 768 has 4.4 pixels a millimetre: everything is shrunk alike and stays on the screen. */
