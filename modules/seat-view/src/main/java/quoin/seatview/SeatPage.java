@@ -19,7 +19,7 @@ import quoin.workflow.NextStep;
  * What the screen says: four figures, the cross weight with its verdict, and the one next thing.
  *
  * @param corners  one cell per corner
- * @param cross    the cross weight RF+LR: "49.87 %"
+ * @param cross    the cross weight RF+LR, in %: "49.87"
  * @param verdict  the verdict on the cross weight
  * @param next     the one next thing, or what was just typed wrong or recorded
  * @param warning  true where {@code next} asks for a look at what was typed
@@ -47,7 +47,7 @@ record SeatPage(PerCorner<Cell> corners, String cross, VerdictWords verdict, Str
     static SeatPage of(DaySnapshot day, SeatEntry entry, NextStep step, Optional<String> message, boolean warning) {
         PerCorner<Cell> cells = PerCorner.of(corner -> cell(day, entry, corner));
         OptionalDouble cross = entry.isBlank() ? Derived.value(day.car(), CROSS, day::last) : crossTyped(day, entry);
-        String value = cross.isPresent() ? day.format().text(CROSS, cross.getAsDouble()) : Bundle.seat_noFigure();
+        String value = cross.isPresent() ? day.format().number(CROSS, cross.getAsDouble()) : Bundle.seat_noFigure();
         VerdictWords verdict = !entry.isBlank() ? new VerdictWords(Mark.NONE, cross.isPresent() ? Bundle.seat_typing() : "")
                 : cross.isEmpty() ? new VerdictWords(Mark.NONE, "") : VerdictWords.of(day.reading(STAGE, CROSS), day.format());
         return new SeatPage(cells, value, verdict, message.orElse(words(step)), warning);

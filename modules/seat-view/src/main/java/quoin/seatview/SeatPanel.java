@@ -22,6 +22,7 @@ import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.Corner;
 import quoin.workbench.Looks;
+import quoin.workbench.Mark;
 
 /**
  * Draws a page in black on white or white on black: the corners as they stand round the car, the cross weight under them, the
@@ -37,7 +38,7 @@ final class SeatPanel extends JPanel {
     /** Height of a capital or a figure over the size of its font. */
     private static final double CAP = 0.729;
     private static final double GAP = 0.2;
-    private static final String CROSS = "RF+LR";
+    private static final String CROSS = "RF+LR %";
     private static final int NEXT_LINES = 2;
 
     private transient Optional<SeatPage> page = Optional.empty();
@@ -183,9 +184,11 @@ final class SeatPanel extends JPanel {
         x += g.getFontMetrics().stringWidth(p.cross()) + line;
         String word = p.verdict().word();
         if (!word.isEmpty()) {
-            double mark = line * 1.3;
-            p.verdict().mark().icon(mark / Looks.em(1)).paintIcon(this, g, (int) x, (int) (middle - mark / 2));
-            x += mark * 1.2;
+            if (p.verdict().mark() != Mark.NONE) {
+                double mark = line * 1.3;
+                p.verdict().mark().icon(mark / Looks.em(1)).paintIcon(this, g, (int) x, (int) (middle - mark / 2));
+                x += mark * 1.2;
+            }
             g.setFont(font(line, Font.BOLD));
             double fit = Math.min(1, (getWidth() - x - line / 2) / g.getFontMetrics().stringWidth(word));
             g.setFont(font(line * fit, Font.BOLD));

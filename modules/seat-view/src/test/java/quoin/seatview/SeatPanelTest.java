@@ -15,7 +15,7 @@ import quoin.workbench.VerdictWords;
 /** Sizes are measured in the picture, not asked of the code that draws it. */
 class SeatPanelTest {
 
-    private static final SeatPage PAGE = new SeatPage(PerCorner.of(c -> new SeatPage.Cell("188.8", false, false)), "49.87 %",
+    private static final SeatPage PAGE = new SeatPage(PerCorner.of(c -> new SeatPage.Cell("188.8", false, false)), "49.87",
             new VerdictWords(Mark.INSIDE, "inside"), "Sit still", false);
 
     private static BufferedImage draw(int width, int height, double pixelsPerMm, boolean white) {

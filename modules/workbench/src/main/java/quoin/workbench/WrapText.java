@@ -1,5 +1,6 @@
 package quoin.workbench;
 
+import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Font;
@@ -59,8 +60,16 @@ public final class WrapText extends JTextArea {
         super.setBounds(x, y, width, height);
         if (widthChanged) {
             // The containers are being laid out now and will count as valid afterwards; only then can they be asked again.
-            EventQueue.invokeLater(this::revalidate);
+            EventQueue.invokeLater(this::askAgain);
         }
+    }
+
+    /** A layout keeps the sizes it was told while its container was still invalid, and invalidating the child alone leaves it so. */
+    private void askAgain() {
+        for (Container above = getParent(); above != null; above = above.getParent()) {
+            above.invalidate();
+        }
+        revalidate();
     }
 
     /** A changed text moves the caret, and the caret would pull the window to it. */
