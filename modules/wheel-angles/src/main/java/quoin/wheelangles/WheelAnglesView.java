@@ -1,11 +1,13 @@
 package quoin.wheelangles;
 
+import java.awt.FlowLayout;
 import java.awt.Font;
 import java.awt.GridBagLayout;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
+import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -18,6 +20,7 @@ import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.quantities.AngleStyle;
+import quoin.wheelangles.screen.MeasureWindow;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.DisplayUnits;
@@ -39,6 +42,7 @@ import quoin.workflow.spi.Stage;
     "view.conditions=Conditions while reading", "view.findings=Checks",
     "view.frontToe=Front total toe", "view.rearToe=Rear total toe", "view.thrust=Thrust angle, plus to the left",
     "view.toeInMm=Toe in &mm at the rim",
+    "view.measure=Measure by cords, plates, sweep ... (Ctrl+M)",
     "view.wheel=Wheel", "view.atRim=At the rim", "view.decimal=Degrees", "view.minutes=Deg, min"})
 final class WheelAnglesView implements StageView {
 
@@ -69,7 +73,13 @@ final class WheelAnglesView implements StageView {
         settle.onSettled(grid::toFirst);
         round.onTurned(settle::toButton);
         conditions.onAllHold(grid::toFirst);
-        JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle, inMm)), round.planPart(), round.turnPart());
+        JButton measure = Looks.button(Bundle.view_measure(), MeasureWindow::bringToFront);
+        measure.setName("measure");
+        JPanel more = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.5), 0));
+        more.setOpaque(false);
+        more.add(measure);
+        more.add(inMm);
+        JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle, more)), round.planPart(), round.turnPart());
         JPanel right = Looks.column(Looks.section(Bundle.view_stands(), figures), Looks.section(Bundle.view_toe(), toes),
                 Looks.section(Bundle.view_findings(), findings), Looks.section(Bundle.view_conditions(), conditions));
         component = Looks.twoColumns(left, right);

@@ -1,0 +1,284 @@
+package quoin.wheelangles.screen;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Font;
+import java.awt.GridBagLayout;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.SwingConstants;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import quoin.quantities.Quantities;
+import quoin.quantities.QuantityFormatException;
+import quoin.quantities.UnitPreferences;
+import quoin.wheelangles.measure.Choice;
+import quoin.wheelangles.measure.Field;
+import quoin.wheelangles.measure.Table;
+import quoin.wheelangles.measure.Worksheet;
+import quoin.workbench.Looks;
+
+/** The fields of one way of measuring. Enter goes to the next one, from the last it records; a whole line typed spreads. */
+final class MeasureForm extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+    private static final int FIELD_COLUMNS = 5;
+    private static final String OUTLINE = "JComponent.outline";
+    private static final String LATER = "2";
+
+    private final transient BiConsumer<String, String> typed;
+    private final transient Runnable record;
+    private final transient Consumer<String> focused;
+    private final transient Map<String, JTextField> fields = new LinkedHashMap<>();
+    private final transient Map<String, JComboBox<Choice.Option>> boxes = new LinkedHashMap<>();
+    private final transient List<String> order = new ArrayList<>();
+    private transient List<Field> shown = List.of();
+    private transient UnitPreferences units;
+    private boolean filling;
+
+    /**
+     * @param typed   is told the key and the new text of a field, or the key and the option of a choice
+     * @param record  records what is typed
+     * @param focused is told the key of the field that has the caret
+     */
+    MeasureForm(BiConsumer<String, String> typed, Runnable record, Consumer<String> focused) {
+        super(new BorderLayout());
+        this.typed = typed;
+        this.record = record;
+        this.focused = focused;
+        setOpaque(false);
+    }
+
+    /** Shows a form; the fields are made anew where they are other ones. */
+    void show(Worksheet sheet) {
+        List<Field> wanted = sheet.tables().stream().flatMap(Table::fields).toList();
+        filling = true;
+        try {
+            if (!keys(wanted).equals(keys(shown)) || !sheet.units().equals(units) || getComponentCount() == 0) {
+                rebuild(sheet);
+            }
+            shown = wanted;
+            units = sheet.units();
+            for (Field field : wanted) {
+                JTextField at = fields.get(field.key());
+                if (!at.getText().equals(sheet.text(field))) {
+                    at.setText(sheet.text(field));
+                }
+            }
+        } finally {
+            filling = false;
+        }
+    }
+
+    private static List<String> keys(List<Field> fields) {
+        return fields.stream().map(f -> f.key() + f.name()).toList();
+    }
+
+    private void rebuild(Worksheet sheet) {
+        removeAll();
+        fields.clear();
+        boxes.clear();
+        order.clear();
+        List<Component> parts = new ArrayList<>();
+        if (!sheet.method().choices().isEmpty()) {
+            parts.add(choices(sheet));
+        }
+        sheet.tables().stream().filter(t -> !t.lines().isEmpty()).forEach(t -> parts.add(table(t, sheet.units())));
+        Stream.concat(fields.keySet().stream().filter(k -> !k.endsWith(LATER) || fieldIsCounted(k)),
+                fields.keySet().stream().filter(k -> k.endsWith(LATER) && !fieldIsCounted(k))).forEach(order::add);
+        add(Looks.column(parts.toArray(Component[]::new)), BorderLayout.NORTH);
+        revalidate();
+        repaint();
+    }
+
+    /** "travel.2" is a second line; "front2" the same once more, half a turn later. */
+    private static boolean fieldIsCounted(String key) {
+        return key.endsWith("." + LATER);
+    }
+
+    private JPanel choices(Worksheet sheet) {
+        JPanel panel = new JPanel(new GridBagLayout());
+        panel.setOpaque(false);
+        int row = 0;
+        for (Choice choice : sheet.method().choices()) {
+            JComboBox<Choice.Option> box = new JComboBox<>(choice.options().toArray(Choice.Option[]::new));
+            box.setRenderer(new OptionWords());
+            box.setSelectedItem(choice.option(sheet.chosen().get(choice.key())));
+            box.setName("measure." + choice.key());
+            box.getAccessibleContext().setAccessibleName(choice.name());
+            box.addActionListener(e -> {
+                if (!filling) {
+                    typed.accept(choice.key(), ((Choice.Option) box.getSelectedItem()).key());
+                }
+            });
+            boxes.put(choice.key(), box);
+            panel.add(Looks.label(choice.name(), 1, Font.BOLD), Looks.cell(0, row, 0));
+            panel.add(box, Looks.cell(1, row, 1));
+            row++;
+        }
+        return panel;
+    }
+
+    private JPanel table(Table table, UnitPreferences units) {
+        JPanel panel = new JPanel(new GridBagLayout());
+        panel.setOpaque(false);
+        int row = 0;
+        for (int i = 0; i < table.columns().size(); i++) {
+            panel.add(Looks.label(table.columns().get(i), 1, Font.PLAIN), Looks.cell(i + 1, row, 0));
+        }
+        row += table.columns().isEmpty() ? 0 : 1;
+        int widest = table.lines().stream().mapToInt(l -> l.fields().size()).max().orElse(0);
+        for (Table.Line line : table.lines()) {
+            panel.add(Looks.label(line.name(), 1, Font.BOLD), Looks.cell(0, row, 0));
+            for (int i = 0; i < line.fields().size(); i++) {
+                panel.add(field(line.fields().get(i), units), Looks.cell(i + 1, row, 0));
+            }
+            String unit = units.unit(line.fields().get(line.fields().size() - 1).dimension()).symbol();
+            panel.add(Looks.label(unit, 1, Font.PLAIN), Looks.cell(line.fields().size() + 1, row, 0));
+            row++;
+        }
+        panel.add(new JPanel(null), Looks.cell(widest + 2, 0, 1));
+        JPanel section = Looks.section(table.title(), panel);
+        section.setBorder(Looks.padding(0.3, 0));
+        return section;
+    }
+
+    private JComponent field(Field field, UnitPreferences units) {
+        JTextField text = Looks.field(FIELD_COLUMNS, 1.1, field.isAnew() ? Font.BOLD : Font.PLAIN);
+        text.setHorizontalAlignment(SwingConstants.RIGHT);
+        text.setName("measure." + field.key());
+        text.getAccessibleContext().setAccessibleName(field.name() + ", " + units.unit(field.dimension()).symbol());
+        text.setToolTipText(field.name());
+        fields.put(field.key(), text);
+        text.getDocument().addDocumentListener(new Typing(field.key(), text));
+        text.addActionListener(e -> enter(field.key()));
+        text.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                text.selectAll();
+                Looks.reveal(text);
+                focused.accept(field.key());
+            }
+        });
+        step(text, KeyEvent.VK_DOWN, field.key(), 1);
+        step(text, KeyEvent.VK_UP, field.key(), -1);
+        return text;
+    }
+
+    private void step(JTextField text, int key, String from, int by) {
+        text.getInputMap().put(KeyStroke.getKeyStroke(key, 0), "step" + key);
+        Looks.onKey(text, KeyStroke.getKeyStroke(key, 0), "step" + key, () -> toIndex(order.indexOf(from) + by));
+    }
+
+    private void enter(String key) {
+        int at = order.indexOf(key);
+        List<String> figures = line(key);
+        if (figures.size() > 1 && at + figures.size() <= order.size()) {
+            for (int i = 0; i < figures.size(); i++) {
+                fields.get(order.get(at + i)).setText(figures.get(i));
+            }
+            at += figures.size() - 1;
+        }
+        if (at + 1 < order.size()) {
+            toIndex(at + 1);
+        } else {
+            record.run();
+        }
+    }
+
+    /** The figures of a field that holds a whole line; else none. */
+    private List<String> line(String key) {
+        Field field = shown.stream().filter(f -> f.key().equals(key)).findFirst().orElseThrow();
+        String text = fields.get(key).getText().strip();
+        List<String> parts = Stream.of(text.split("[\\s;|]+")).filter(p -> !p.isEmpty()).toList();
+        try {
+            boolean isLine = parts.size() > 1
+                    && Quantities.parseLine(text, units.unit(field.dimension()), units.decimalMark()).size() == parts.size();
+            return isLine ? parts : List.of();
+        } catch (QuantityFormatException e) {
+            return List.of();
+        }
+    }
+
+    private void toIndex(int index) {
+        if (index >= 0 && index < order.size()) {
+            fields.get(order.get(index)).requestFocusInWindow();
+        }
+    }
+
+    /** Puts the caret into a field, or into the first one where there is no such field. */
+    void toField(String key) {
+        toIndex(Math.max(0, order.indexOf(key)));
+    }
+
+    /** Puts the keyboard back on a choice whose form was made anew. */
+    void toChoice(String key) {
+        boxes.get(key).requestFocusInWindow();
+    }
+
+    void toFirst() {
+        toIndex(0);
+    }
+
+    /** Marks the fields that cannot be read. */
+    void mark(Map<String, String> problems) {
+        fields.forEach((key, text) -> text.putClientProperty(OUTLINE, problems.containsKey(key) ? "error" : null));
+    }
+
+    /** Tells what is typed in one field. */
+    private final class Typing implements DocumentListener {
+        private final String key;
+        private final JTextField text;
+
+        Typing(String key, JTextField text) {
+            this.key = key;
+            this.text = text;
+        }
+
+        private void tell() {
+            if (!filling) {
+                typed.accept(key, text.getText());
+            }
+        }
+
+        @Override
+        public void insertUpdate(DocumentEvent e) {
+            tell();
+        }
+
+        @Override
+        public void removeUpdate(DocumentEvent e) {
+            tell();
+        }
+
+        @Override
+        public void changedUpdate(DocumentEvent e) {
+            tell();
+        }
+    }
+
+    private static final class OptionWords extends DefaultListCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getListCellRendererComponent(JList<?> list, Object value, int index, boolean isSelected, boolean hasFocus) {
+            String words = value instanceof Choice.Option option ? option.words() : "";
+            return super.getListCellRendererComponent(list, words, index, isSelected, hasFocus);
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package quoin.wheelangles.screen;
+
+import java.awt.CardLayout;
+import java.awt.Font;
+import java.awt.event.KeyEvent;
+import java.util.Optional;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import org.openide.awt.ActionID;
+import org.openide.awt.ActionReference;
+import org.openide.awt.ActionReferences;
+import org.openide.util.NbBundle.Messages;
+import org.openide.windows.TopComponent;
+import org.openide.windows.WindowManager;
+import quoin.workbench.CurrentDay;
+import quoin.workbench.DaySnapshot;
+import quoin.workbench.DayWindow;
+import quoin.workbench.Looks;
+import quoin.workbench.StageWindow;
+import quoin.workbench.WrapText;
+
+/** Measuring by cords, plates, gauges, a sweep; the results go into the day as readings of the wheel angles. */
+@TopComponent.Description(preferredID = MeasureWindow.ID, persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
+@TopComponent.Registration(mode = "editor", openAtStartup = false, position = 410)
+@TopComponent.OpenActionRegistration(displayName = "#CTL_Measure", preferredID = MeasureWindow.ID)
+@ActionID(category = "Stage", id = "quoin.wheelangles.screen.MeasureWindow")
+@ActionReferences({
+    @ActionReference(path = "Menu/Stage", position = 410),
+    @ActionReference(path = "Shortcuts", name = "D-M")})
+@Messages({"CTL_Measure=&Measure angles", "measure.title=Measure angles",
+    "measure.noDay=No day is open.", "measure.noDayRemedy=Open a day or begin one in the garage; then the figures have a place to go."})
+public final class MeasureWindow extends DayWindow {
+
+    static final String ID = "measure-angles";
+    private static final long serialVersionUID = 1L;
+    private static final String STAGE = "wheel-angles";
+    private static final String EMPTY = "empty";
+    private static final String DAY = "day";
+
+    private final transient CurrentDay current;
+    private final JPanel cards = new JPanel(new CardLayout());
+    private final MeasurePanel panel;
+
+    public MeasureWindow() {
+        this(CurrentDay.inUse());
+    }
+
+    private MeasureWindow(CurrentDay current) {
+        super(Bundle.measure_title(), current);
+        this.current = current;
+        panel = new MeasurePanel(current, STAGE);
+        putClientProperty(PROP_CLOSING_DISABLED, false);
+        setDisplayName(Bundle.measure_title());
+        JPanel empty = Looks.column(new WrapText(Bundle.measure_noDay(), 1.5, Font.BOLD), new WrapText(Bundle.measure_noDayRemedy(), 1.2, Font.PLAIN));
+        empty.setBorder(Looks.padding(2, 2));
+        cards.add(empty, EMPTY);
+        cards.add(panel, DAY);
+        fill(cards);
+        Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "back", () -> StageWindow.bringToFront(STAGE));
+    }
+
+    /** Opens the window and brings it to the front. */
+    public static void bringToFront() {
+        TopComponent window = WindowManager.getDefault().findTopComponent(ID);
+        if (window != null) {
+            window.open();
+            window.requestActive();
+        }
+    }
+
+    @Override
+    protected void dayChanged() {
+        Optional<DaySnapshot> day = current.snapshot();
+        ((CardLayout) cards.getLayout()).show(cards, day.isPresent() ? DAY : EMPTY);
+        day.ifPresent(panel::show);
+    }
+
+    @Override
+    protected void componentActivated() {
+        if (current.snapshot().isPresent()) {
+            panel.toEntry();
+        }
+    }
+
+    @Override
+    protected void componentHidden() {
+        panel.keepDrafts();
+    }
+
+    @Override
+    protected void componentClosed() {
+        super.componentClosed();
+        panel.keepDrafts();
+    }
+}

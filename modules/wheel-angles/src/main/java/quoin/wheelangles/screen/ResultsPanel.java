@@ -1,0 +1,102 @@
+package quoin.wheelangles.screen;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Font;
+import java.awt.GridBagConstraints;
+import java.awt.GridBagLayout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.SwingConstants;
+import org.openide.util.NbBundle.Messages;
+import quoin.quantities.UnitPreferences;
+import quoin.wheelangles.measure.Measured;
+import quoin.wheelangles.measure.Outcome;
+import quoin.workbench.Looks;
+import quoin.workbench.Mark;
+import quoin.workbench.WrapText;
+
+/** What follows from the figures typed, in degrees, minutes, millimetres and inches side by side. */
+@Messages({
+    "results.deg=deg", "results.minutes=deg, min", "results.mm=mm", "results.in=in", "results.u=± (95 %)",
+    "results.recorded=Bold figures are recorded; ± comes from the steps of the instruments alone.",
+    "results.none=The result appears here as soon as there are enough figures."})
+final class ResultsPanel extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    ResultsPanel() {
+        super(new BorderLayout(0, Looks.em(0.4)));
+        setOpaque(false);
+    }
+
+    void show(Optional<Measured> measured, UnitPreferences units) {
+        removeAll();
+        if (measured.isEmpty()) {
+            add(new WrapText(Bundle.results_none()), BorderLayout.NORTH);
+        } else {
+            add(table(measured.get(), units), BorderLayout.NORTH);
+            add(remarks(measured.get().outcome().remarks()), BorderLayout.CENTER);
+        }
+        revalidate();
+        repaint();
+    }
+
+    private static JPanel table(Measured measured, UnitPreferences units) {
+        JPanel table = new JPanel(new GridBagLayout());
+        table.setOpaque(false);
+        row(table, 0, Font.BOLD, "", Bundle.results_deg(), Bundle.results_minutes(), Bundle.results_mm(), Bundle.results_in(), Bundle.results_u());
+        boolean curve = measured.outcome().curve().isPresent();
+        for (int i = 0; i < measured.outcome().results().size(); i++) {
+            Outcome.Result result = measured.outcome().results().get(i);
+            FigureLine line = FigureLine.of(result, measured.standardUncertainty().get(i), units, curve || result.reading().isPresent());
+            row(table, i + 1, line.isRecorded() ? Font.BOLD : Font.PLAIN, line.name(), line.decimal(), line.minutes(), line.mm(), line.inches(),
+                    line.uncertainty());
+        }
+        return table;
+    }
+
+    private static void row(JPanel table, int row, int style, String... texts) {
+        for (int i = 0; i < texts.length; i++) {
+            JLabel label = Looks.label(texts[i], 1, style);
+            GridBagConstraints cell = Looks.cell(i, row, i == 0 ? 1 : 0);
+            cell.insets.top = 0;
+            cell.insets.bottom = 0;
+            cell.insets.right = Looks.em(i == texts.length - 1 ? 0 : 0.5);
+            if (i > 0) {
+                label.setHorizontalAlignment(SwingConstants.RIGHT);
+                cell.anchor = GridBagConstraints.BASELINE_TRAILING;
+            }
+            table.add(label, cell);
+        }
+    }
+
+    private static JPanel remarks(List<Outcome.Remark> remarks) {
+        List<Component> lines = new ArrayList<>();
+        for (Outcome.Remark remark : remarks) {
+            lines.add(line(remark.kind() == Outcome.Remark.Kind.WARNING ? Mark.AGAIN : Mark.OPEN, capital(remark.words()) + ".",
+                    remark.kind() == Outcome.Remark.Kind.HINT ? Font.PLAIN : Font.BOLD));
+        }
+        lines.add(new WrapText(Bundle.results_recorded()));
+        return Looks.column(lines.toArray(Component[]::new));
+    }
+
+    /** A sentence with its mark. */
+    static JPanel line(Mark shape, String words, int style) {
+        JPanel line = new JPanel(new BorderLayout(Looks.em(0.4), 0));
+        line.setOpaque(false);
+        line.setBorder(Looks.padding(0.1, 0));
+        JLabel mark = new JLabel(shape.icon());
+        mark.setVerticalAlignment(SwingConstants.TOP);
+        line.add(mark, BorderLayout.LINE_START);
+        line.add(new WrapText(words, 1, style), BorderLayout.CENTER);
+        return line;
+    }
+
+    private static String capital(String words) {
+        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+}
