@@ -75,12 +75,10 @@ final class WheelAnglesView implements StageView {
         conditions.onAllHold(grid::toFirst);
         JButton measure = Looks.button(Bundle.view_measure(), MeasureWindow::bringToFront);
         measure.setName("measure");
-        JPanel more = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.5), 0));
-        more.setOpaque(false);
-        more.add(measure);
-        more.add(inMm);
-        JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle, more)), round.planPart(), round.turnPart());
-        JPanel right = Looks.column(Looks.section(Bundle.view_stands(), figures), Looks.section(Bundle.view_toe(), toes),
+        JPanel ways = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.9), Looks.em(0.5)));
+        ways.add(measure);
+        JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle, inMm)), round.planPart(), round.turnPart());
+        JPanel right = Looks.column(ways, Looks.section(Bundle.view_stands(), figures), Looks.section(Bundle.view_toe(), toes),
                 Looks.section(Bundle.view_findings(), findings), Looks.section(Bundle.view_conditions(), conditions));
         component = Looks.twoColumns(left, right);
     }

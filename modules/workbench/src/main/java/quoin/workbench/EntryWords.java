@@ -9,6 +9,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.openide.util.NbBundle;
 import org.openide.util.NbBundle.Messages;
+import quoin.car.Axle;
 import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.CrossGoal;
@@ -35,6 +36,7 @@ import quoin.logbook.Measurement;
     "# {0} - number", "entry.redone=Redone: undo {0}",
     "# {0} - number", "# {1} - why", "entry.withdrawn=Entry {0} withdrawn{1}",
     "# {0} - number", "# {1} - words", "# {2} - why", "entry.corrected=Entry {0} corrected, now: {1}{2}",
+    "entry.front=front", "entry.rear=rear",
     "# {0} - wheel", "# {1} - how many", "entry.bumpSteer=Bump steer of {0}: {1} points",
     "# {0} - method", "# {1} - what it says", "entry.measured={0}: {1}",
     "method.string-toe=by strings", "method.plate-toe=by toe plates", "method.angle-toe=by an angle gauge",
@@ -133,9 +135,14 @@ public final class EntryWords {
                 .collect(Collectors.groupingBy(ReadingId::kind, LinkedHashMap::new, Collectors.toList()));
         return byKind.entrySet().stream().map(e -> {
             String figures = walking(e.getValue()).stream()
-                    .map(id -> id.place() + " " + format.number(id, reading.values().get(id))).collect(Collectors.joining(", "));
+                    .map(id -> placeWords(id) + " " + format.number(id, reading.values().get(id))).collect(Collectors.joining(", "));
             return capital(e.getKey().words()) + ": " + figures + " " + format.unit(e.getValue().get(0));
         }).collect(Collectors.joining("; ")).strip();
+    }
+
+    /** Corners and points by their names, axles in words. */
+    private static String placeWords(ReadingId id) {
+        return id.place().equals(Axle.FRONT.name()) ? Bundle.entry_front() : id.place().equals(Axle.REAR.name()) ? Bundle.entry_rear() : id.place();
     }
 
     private List<ReadingId> walking(List<ReadingId> readings) {

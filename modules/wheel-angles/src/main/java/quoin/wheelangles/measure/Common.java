@@ -13,9 +13,9 @@ import quoin.mechanics.WheelAngles;
 @Messages({
     "# {0} - wheel", "# {1} - place", "common.field={0}, {1}",
     "common.front=Front axle", "common.rear=Rear axle", "common.left=Left", "common.right=Right",
-    "common.frontLeft=Front, left", "common.track=Track between the places measured", "common.chord=Chord between the rim edges",
+    "common.track=Track at the rims", "common.chord=Chord of the rim",
     "common.wheelbase=Wheelbase",
-    "common.half=half a turn later", "common.now=Now", "common.later=Half a turn later",
+    "common.half=½ turn later", "common.now=Now", "common.later=½ turn later",
     "# {0} - wheel", "common.toe={0} toe", "# {0} - wheel", "common.camber={0} camber",
     "common.frontTotal=Front total toe", "common.rearTotal=Rear total toe", "common.thrust=Thrust angle, plus to the left",
     "# {0} - angle", "common.thrustLeft=the rear axle drives {0} to the left of the centre line",

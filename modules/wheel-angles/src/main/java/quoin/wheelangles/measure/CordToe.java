@@ -24,8 +24,8 @@ import quoin.quantities.Dimension;
     "cords.choice=The cords stand", "cords.independent=each at its own angle; tracks known",
     "cords.parallel=parallel to each other; tracks not needed", "cords.square=square to the car; nothing to correct",
     "cords.gaps=Gaps from the cord to the rim", "cords.frontEdge=Front edge", "cords.rearEdge=Rear edge",
-    "cords.frontLater=Front, half a turn later", "cords.rearLater=Rear, half a turn later",
-    "cords.car=The car: front, rear; for the wheelbase left, right",
+    "cords.frontLater=Front edge, ½ turn later", "cords.rearLater=Rear edge, ½ turn later",
+    "cords.car=The car", "cords.first=Front; left", "cords.second=Rear; right",
     "# {0} - angle", "cords.leftSkew=left cord skew {0}", "# {0} - angle", "cords.rightSkew=right cord skew {0}",
     "# {0} - sentence", "cords.in={0}, closer to the car in front", "# {0} - sentence", "cords.out={0}, farther from the car in front",
     "# {0} - length", "cords.equalGaps=equal gaps would tilt the cords here, as the tracks differ by {0}; the arithmetic allows for it",
@@ -81,7 +81,7 @@ final class CordToe implements Method {
                     side(ReadingId.RIGHT, Bundle.common_right(), setting)));
         }
         return List.of(new Table(Bundle.cords_gaps(), List.of(Bundle.cords_frontEdge(), Bundle.cords_rearEdge(), Bundle.cords_frontLater(),
-                Bundle.cords_rearLater()), gaps), new Table(Bundle.cords_car(), List.of(), car));
+                Bundle.cords_rearLater()), gaps), new Table(Bundle.cords_car(), List.of(Bundle.cords_first(), Bundle.cords_second()), car));
     }
 
     private static Field gap(Corner corner, String edge, String words) {

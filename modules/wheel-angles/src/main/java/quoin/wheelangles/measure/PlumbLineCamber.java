@@ -18,7 +18,7 @@ import quoin.quantities.Dimension;
             + "Plus is top outboard: the gap at the bottom is the larger one.",
     "plumb.caution=Car settled, wheels straight. To turn a wheel half round roll the car; keep feet clear and chock it again.",
     "plumb.table=Gaps from the line to the rim", "plumb.top=Top edge", "plumb.bottom=Bottom edge",
-    "plumb.topLater=Top, half a turn later", "plumb.bottomLater=Bottom, half a turn later", "plumb.rim=The rim: front, rear"})
+    "plumb.topLater=Top edge, ½ turn later", "plumb.bottomLater=Bottom edge, ½ turn later", "plumb.rim=The rim"})
 final class PlumbLineCamber implements Method {
 
     @Override
@@ -56,7 +56,7 @@ final class PlumbLineCamber implements Method {
         List<Table> tables = new ArrayList<>(List.of(
                 new Table(Bundle.plumb_table(), List.of(Bundle.plumb_top(), Bundle.plumb_bottom(), Bundle.plumb_topLater(),
                         Bundle.plumb_bottomLater()), lines),
-                Table.of(Bundle.plumb_rim(), List.of(), Table.Line.of(Bundle.common_chord(), chord(setting, Axle.FRONT), chord(setting, Axle.REAR)))));
+                Table.of(Bundle.plumb_rim(), List.of(Bundle.common_front(), Bundle.common_rear()), Table.Line.of(Bundle.common_chord(), chord(setting, Axle.FRONT), chord(setting, Axle.REAR)))));
         tables.addAll(Floor.tables(setting, chosen.get(Floor.key())));
         return tables;
     }

@@ -18,7 +18,7 @@ import quoin.quantities.Dimension;
     "plates.axle=Axle", "plates.share=The total is", "plates.total=recorded as the total; plates cannot tell the wheels apart",
     "plates.equal=shared equally: the steering is straight and both links are alike",
     "plates.tape=Tape between the plates", "plates.front=Front ends", "plates.rear=Rear ends",
-    "plates.length=Length of the plate between the tapes", "plates.plate=The plate",
+    "plates.length=Plate length between the tapes", "plates.plate=The plate",
     "plates.noThrust=plates give neither the thrust angle nor the toe of one wheel",
     "plates.wheels=rear axle: measure each wheel by cords before you rely on an equal share"})
 final class ToePlates implements Method {

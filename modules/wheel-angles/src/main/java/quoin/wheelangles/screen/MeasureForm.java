@@ -3,6 +3,7 @@ package quoin.wheelangles.screen;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Font;
+import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -14,9 +15,11 @@ import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import javax.swing.Box;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -32,12 +35,15 @@ import quoin.wheelangles.measure.Field;
 import quoin.wheelangles.measure.Table;
 import quoin.wheelangles.measure.Worksheet;
 import quoin.workbench.Looks;
+import quoin.workbench.WrapText;
 
 /** The fields of one way of measuring. Enter goes to the next one, from the last it records; a whole line typed spreads. */
 final class MeasureForm extends JPanel {
 
     private static final long serialVersionUID = 1L;
-    private static final int FIELD_COLUMNS = 5;
+    private static final int FIELD_COLUMNS = 4;
+    /** Names of wheels and lines are bold. */
+    private static final int SHORT = 2;
     private static final String OUTLINE = "JComponent.outline";
     private static final String LATER = "2";
 
@@ -127,9 +133,8 @@ final class MeasureForm extends JPanel {
                 }
             });
             boxes.put(choice.key(), box);
-            panel.add(Looks.label(choice.name(), 1, Font.BOLD), Looks.cell(0, row, 0));
-            panel.add(box, Looks.cell(1, row, 1));
-            row++;
+            panel.add(Looks.label(choice.name(), 1, Font.BOLD), Looks.cell(0, row++, 1));
+            panel.add(box, Looks.cell(0, row++, 1));
         }
         return panel;
     }
@@ -139,12 +144,15 @@ final class MeasureForm extends JPanel {
         panel.setOpaque(false);
         int row = 0;
         for (int i = 0; i < table.columns().size(); i++) {
-            panel.add(Looks.label(table.columns().get(i), 1, Font.PLAIN), Looks.cell(i + 1, row, 0));
+            JLabel head = Looks.label(lines(table.columns().get(i)), 1, Font.PLAIN);
+            GridBagConstraints cell = Looks.cell(i + 1, row, 0);
+            cell.anchor = GridBagConstraints.LAST_LINE_START;
+            panel.add(head, cell);
         }
         row += table.columns().isEmpty() ? 0 : 1;
         int widest = table.lines().stream().mapToInt(l -> l.fields().size()).max().orElse(0);
         for (Table.Line line : table.lines()) {
-            panel.add(Looks.label(line.name(), 1, Font.BOLD), Looks.cell(0, row, 0));
+            panel.add(Looks.label(line.name(), 1, line.name().length() <= SHORT ? Font.BOLD : Font.PLAIN), Looks.cell(0, row, 0));
             for (int i = 0; i < line.fields().size(); i++) {
                 panel.add(field(line.fields().get(i), units), Looks.cell(i + 1, row, 0));
             }
@@ -152,10 +160,16 @@ final class MeasureForm extends JPanel {
             panel.add(Looks.label(unit, 1, Font.PLAIN), Looks.cell(line.fields().size() + 1, row, 0));
             row++;
         }
-        panel.add(new JPanel(null), Looks.cell(widest + 2, 0, 1));
-        JPanel section = Looks.section(table.title(), panel);
-        section.setBorder(Looks.padding(0.3, 0));
+        panel.add(Box.createGlue(), Looks.cell(widest + 2, row, 1));
+        JPanel section = Looks.column(new WrapText(table.title(), 1.05, Font.BOLD), panel);
+        section.setBorder(Looks.padding(0.35, 0));
+        section.getAccessibleContext().setAccessibleName(table.title());
         return section;
+    }
+
+    /** A head in as many lines as it has parts. */
+    private static String lines(String head) {
+        return head.contains(", ") ? "<html>" + head.replace(", ", ",<br>") + "</html>" : head;
     }
 
     private JComponent field(Field field, UnitPreferences units) {
@@ -194,11 +208,20 @@ final class MeasureForm extends JPanel {
             }
             at += figures.size() - 1;
         }
-        if (at + 1 < order.size()) {
-            toIndex(at + 1);
+        int next = at + 1;
+        while (next < order.size() && isFilledOnce(order.get(next))) {
+            next++;
+        }
+        if (next < order.size()) {
+            toIndex(next);
         } else {
             record.run();
         }
+    }
+
+    /** True for what stays from one reading to the next and is there: Enter goes past it. */
+    private boolean isFilledOnce(String key) {
+        return !fields.get(key).getText().isBlank() && shown.stream().anyMatch(f -> f.key().equals(key) && !f.isAnew());
     }
 
     /** The figures of a field that holds a whole line; else none. */
@@ -231,8 +254,9 @@ final class MeasureForm extends JPanel {
         boxes.get(key).requestFocusInWindow();
     }
 
+    /** Puts the caret into the first field that is read anew. */
     void toFirst() {
-        toIndex(0);
+        toIndex(order.stream().filter(k -> !isFilledOnce(k)).findFirst().map(order::indexOf).orElse(0));
     }
 
     /** Marks the fields that cannot be read. */

@@ -63,6 +63,7 @@ final class MeasurePanel extends JPanel {
     private transient Optional<Path> folder = Optional.empty();
     private transient Worksheet sheet;
     private boolean changed;
+    private boolean problemShown;
 
     /**
      * @param stage id of the stage the readings are recorded in
@@ -182,7 +183,7 @@ final class MeasurePanel extends JPanel {
             signs.setText(method.signs());
             caution.removeAll();
             caution.add(ResultsPanel.line(Mark.AGAIN, method.caution(), Font.BOLD));
-            message.setText(Bundle.panel_hint());
+            say(Optional.empty());
             form.mark(Map.of());
         }
         showResult();
@@ -198,7 +199,15 @@ final class MeasurePanel extends JPanel {
         drawing.focus(key);
         Map<String, String> problems = sheet.check().problems();
         form.mark(problems);
-        message.setText(problems.values().stream().findFirst().orElse(Bundle.panel_hint()));
+        if (!problems.isEmpty() || problemShown) {
+            say(problems.values().stream().findFirst());
+        }
+    }
+
+    /** Says what is wrong, or how the form works where nothing is. */
+    private void say(Optional<String> problem) {
+        problemShown = problem.isPresent();
+        message.setText(problem.orElse(Bundle.panel_hint()));
     }
 
     private void typed(String key, String text) {
@@ -227,7 +236,7 @@ final class MeasurePanel extends JPanel {
         if (check.measured().isEmpty()) {
             String key = check.problems().keySet().stream().findFirst().or(check::missing).orElse("");
             form.toField(key);
-            message.setText(check.problems().isEmpty() ? sheet.missingWords(key) : check.problems().get(key));
+            say(Optional.of(check.problems().isEmpty() ? sheet.missingWords(key) : check.problems().get(key)));
             return;
         }
         Measured measured = check.measured().get();
@@ -236,6 +245,7 @@ final class MeasurePanel extends JPanel {
             keepSheet();
             keepDrafts();
             showWay();
+            say(Optional.empty());
             List<Entry> written = current.snapshot().orElseThrow().day().written();
             message.setText(Bundle.panel_recorded(LocalTime.now().format(TIME),
                     current.snapshot().orElseThrow().entryWords().of(written.get(written.size() - 1))));

@@ -2,6 +2,7 @@ package quoin.wheelangles.screen;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.Font;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
@@ -41,8 +42,20 @@ final class ResultsPanel extends JPanel {
             add(table(measured.get(), units), BorderLayout.NORTH);
             add(remarks(measured.get().outcome().remarks()), BorderLayout.CENTER);
         }
+        wrapNow(this, getWidth() - Looks.em(1.6));
         revalidate();
         repaint();
+    }
+
+    /** A text made anew does not know its width yet, and would be given one line only. */
+    private static void wrapNow(Container in, int width) {
+        for (Component child : in.getComponents()) {
+            if (child instanceof WrapText text && width > 0) {
+                text.setSize(width, Short.MAX_VALUE);
+            } else if (child instanceof Container container) {
+                wrapNow(container, width);
+            }
+        }
     }
 
     private static JPanel table(Measured measured, UnitPreferences units) {
