@@ -17,7 +17,7 @@ import quoin.mechanics.WheelAngles;
     "common.wheelbase=Wheelbase",
     "common.half=½ turn later", "common.now=Now", "common.later=½ turn later",
     "# {0} - wheel", "common.toe={0} toe", "# {0} - wheel", "common.camber={0} camber",
-    "common.frontTotal=Front total toe", "common.rearTotal=Rear total toe", "common.thrust=Thrust angle, plus to the left",
+    "common.frontTotal=Front total", "common.rearTotal=Rear total", "common.thrust=Thrust, + left",
     "# {0} - angle", "common.thrustLeft=the rear axle drives {0} to the left of the centre line",
     "# {0} - angle", "common.thrustRight=the rear axle drives {0} to the right of the centre line",
     "# {0} - LF angle", "# {1} - RF angle", "common.toThrustLine=from the thrust line the front wheels toe {0} (LF) and {1} (RF)",

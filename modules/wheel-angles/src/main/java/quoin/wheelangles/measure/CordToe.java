@@ -29,7 +29,7 @@ import quoin.quantities.Dimension;
     "# {0} - angle", "cords.leftSkew=left cord skew {0}", "# {0} - angle", "cords.rightSkew=right cord skew {0}",
     "# {0} - sentence", "cords.in={0}, closer to the car in front", "# {0} - sentence", "cords.out={0}, farther from the car in front",
     "# {0} - length", "cords.equalGaps=equal gaps would tilt the cords here, as the tracks differ by {0}; the arithmetic allows for it",
-    "cords.setback=Setback, plus = left wheel ahead"})
+    "cords.setback=Setback, + LF ahead"})
 final class CordToe implements Method {
 
     private static final String CORDS = "cords";

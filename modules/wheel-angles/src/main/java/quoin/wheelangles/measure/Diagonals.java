@@ -20,8 +20,8 @@ import quoin.mechanics.WheelPlan;
     "diagonals.left=Left wheelbase, LF to LR", "diagonals.right=Right wheelbase, RF to RR",
     "diagonals.one=Diagonal LF to RR", "diagonals.other=Diagonal RF to LR",
     "diagonals.wheelbaseLeft=Wheelbase left", "diagonals.wheelbaseRight=Wheelbase right",
-    "diagonals.frontSetback=Front setback, plus = LF ahead", "diagonals.rearSetback=Rear setback, plus = LR ahead",
-    "diagonals.frontAngle=Front setback as an angle", "diagonals.rearAngle=Rear setback as an angle",
+    "diagonals.frontSetback=Front setback", "diagonals.rearSetback=Rear setback",
+    "diagonals.frontAngle=Front, as an angle", "diagonals.rearAngle=Rear, as an angle",
     "# {0} - length", "diagonals.misfit=the six lengths do not fit one another by up to {0}: one of them was misread; measure again",
     "# {0} - length", "diagonals.leftLonger=the left wheelbase is {0} longer", "# {0} - length", "diagonals.rightLonger=the right wheelbase is {0} longer",
     "diagonals.bent=beyond 3 mm it skews cords and may mean a bent link: look at both sides (3 mm is common practice)"})

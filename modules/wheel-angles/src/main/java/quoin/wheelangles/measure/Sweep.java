@@ -22,8 +22,8 @@ import quoin.quantities.Dimension;
     "sweep.leftPlate=Steered left: plate", "sweep.leftCamber=Steered left: camber",
     "sweep.rightPlate=Steered right: plate", "sweep.rightCamber=Steered right: camber",
     "sweep.car=Toe, and the pads under this axle", "sweep.toe=Toe of the wheels", "sweep.across=Pads rise to the left", "sweep.along=Pads rise forward",
-    "# {0} - wheel", "sweep.caster={0} caster", "# {0} - wheel", "sweep.kpi={0} kingpin inclination",
-    "# {0} - wheel", "sweep.book={0} caster by the textbook",
+    "# {0} - wheel", "sweep.caster={0} caster", "# {0} - wheel", "sweep.kpi={0} KPI",
+    "# {0} - wheel", "sweep.book={0} caster, textbook",
     "# {0} - wheel", "# {1} - angle", "# {2} - difference", "sweep.off={0}: the textbook would give {1}, off by {2}",
     "# {0} - factor", "# {1} - gauge step", "# {2} - error", "sweep.noise=A camber error comes out {0} times as large in the kingpin inclination: a gauge "
             + "that reads to {1} leaves it uncertain by {2}; take it as an estimate, or measure the upright itself",

@@ -20,7 +20,7 @@ import quoin.quantities.Dimension;
     "turns.table=Plates from straight ahead, without a sign", "turns.leftWheel=LF plate", "turns.rightWheel=RF plate",
     "turns.toLeft=Steered left", "turns.toRight=Steered right", "turns.car=The car",
     "turns.track=Between the steering axes, or track",
-    "turns.left=Toe-out in a left turn", "turns.right=Toe-out in a right turn",
+    "turns.left=Left turn toe-out", "turns.right=Right turn toe-out",
     "turns.ackermannLeft=Of Ackermann, left turn", "turns.ackermannRight=Of Ackermann, right turn",
     "# {0} - angle", "turns.mirror=left and right turn differ by {0} at the same outer angle: the rack is off centre or an arm is bent",
     "turns.same=steer both ways to the same outer angle, so that left and right can be compared"})

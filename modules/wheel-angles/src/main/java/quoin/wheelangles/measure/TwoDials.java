@@ -21,8 +21,8 @@ import quoin.quantities.Dimension;
     "dials.wheel=Wheel", "dials.table=Dials at each travel; one line at 0, the ride height",
     "dials.travel=Travel", "dials.front=Front dial", "dials.rear=Rear dial", "dials.line=line",
     "dials.plate=The plate and the rim", "dials.spacing=Distance between the dials",
-    "# {0} - length", "dials.perTen=Toe for {0} of bump, at ride height", "# {0} - length", "dials.curvature=Change of that over {0}",
-    "# {0} - from", "# {1} - to", "dials.most=Farthest from ride height, {0} to {1}",
+    "# {0} - length", "dials.perTen=For {0} of bump", "# {0} - length", "dials.curvature=Change over {0}",
+    "dials.most=Farthest read",
     "# {0} - angle", "# {1} - length", "dials.in=bump turns the wheel in by {0} for {1}",
     "# {0} - angle", "# {1} - length", "dials.out=bump turns the wheel out by {0} for {1}",
     "dials.few=two positions give a slope only; take five or more, down and up again",
@@ -99,7 +99,7 @@ final class TwoDials implements Method {
         for (int i = 1; i < points.size(); i++) {
             farthest = Math.abs(points.get(i).toeInDeg()) > Math.abs(points.get(farthest).toeInDeg()) ? i : farthest;
         }
-        to.add(Outcome.Result.angle(Bundle.dials_most(say.length(points.get(0).travelMm()), say.length(points.get(points.size() - 1).travelMm())),
+        to.add(Outcome.Result.angle(Bundle.dials_most(),
                 points.get(farthest).toeInDeg(), chord));
         String size = say.fineDeg(Math.abs(curve.slopeDegPerMm() * TEN_MM));
         to.says(curve.slopeDegPerMm() >= 0 ? Bundle.dials_in(size, ten) : Bundle.dials_out(size, ten));

@@ -24,8 +24,9 @@ record FigureLine(String name, String decimal, String minutes, String mm, String
 
     /** Two-sided 95 % of a normal distribution (JCGM 100:2008, table G.1). */
     private static final double COVERAGE_95 = 1.96;
-    private static final String NOTHING = "–";
+    static final String NOTHING = "–";
     private static final double FINE_DEG = 0.06;
+    private static final double FINEST_DEG = 0.002;
 
     static FigureLine of(Outcome.Result result, OptionalDouble standardUncertainty, UnitPreferences units, boolean isRecorded) {
         double value = result.value();
@@ -33,7 +34,7 @@ record FigureLine(String name, String decimal, String minutes, String mm, String
         boolean known = standardUncertainty.isPresent();
         return switch (result.dimension()) {
             case ANGLE -> {
-                int decimals = known && u > FINE_DEG ? 2 : 3;
+                int decimals = known && u > FINE_DEG ? 2 : known && u < FINEST_DEG ? 4 : 3;
                 boolean chord = result.chordMm() > 0 && Math.abs(value) < 90;
                 double mm = chord ? WheelAngles.toeMm(value, result.chordMm()) : 0;
                 yield new FigureLine(result.name(), angle(units, decimals).number(value, Dimension.ANGLE),

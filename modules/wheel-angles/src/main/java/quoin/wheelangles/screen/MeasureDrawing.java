@@ -14,7 +14,7 @@ import quoin.workbench.Looks;
 final class MeasureDrawing extends JPanel {
 
     private static final long serialVersionUID = 1L;
-    private static final double WIDTH_EM = 30;
+    private static final double WIDTH_EM = 27;
     /** Drawn with the left front wheel for all. */
     private static final Set<String> ONE_WHEEL = Set.of("plumb-camber", "caster-sweep");
 

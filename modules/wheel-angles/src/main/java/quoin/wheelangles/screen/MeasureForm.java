@@ -144,7 +144,8 @@ final class MeasureForm extends JPanel {
         panel.setOpaque(false);
         int row = 0;
         for (int i = 0; i < table.columns().size(); i++) {
-            JLabel head = Looks.label(lines(table.columns().get(i)), 1, Font.PLAIN);
+            JPanel head = Looks.column(Stream.of(table.columns().get(i).split("(?<=,) ")).map(part -> Looks.label(part, 1, Font.PLAIN))
+                    .toArray(JLabel[]::new));
             GridBagConstraints cell = Looks.cell(i + 1, row, 0);
             cell.anchor = GridBagConstraints.LAST_LINE_START;
             panel.add(head, cell);
@@ -165,11 +166,6 @@ final class MeasureForm extends JPanel {
         section.setBorder(Looks.padding(0.35, 0));
         section.getAccessibleContext().setAccessibleName(table.title());
         return section;
-    }
-
-    /** A head in as many lines as it has parts. */
-    private static String lines(String head) {
-        return head.contains(", ") ? "<html>" + head.replace(", ", ",<br>") + "</html>" : head;
     }
 
     private JComponent field(Field field, UnitPreferences units) {

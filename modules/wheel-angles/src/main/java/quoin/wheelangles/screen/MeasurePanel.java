@@ -47,7 +47,7 @@ final class MeasurePanel extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss");
     private static final int KEEP_MS = 600;
-    private static final double LEFT_SHARE = 0.53;
+    private static final double LEFT_SHARE = 0.48;
 
     private final transient CurrentDay current;
     private final String stage;
@@ -99,7 +99,7 @@ final class MeasurePanel extends JPanel {
         button.add(record, BorderLayout.LINE_START);
         JPanel left = Looks.column(form, button, message);
         left.setBorder(Looks.padding(0.5, 0.9));
-        JPanel right = Looks.column(drawing, signs, caution, results);
+        JPanel right = Looks.column(drawing, caution, results, signs);
         right.setBorder(Looks.padding(0.5, 0.6));
         JScrollPane scroll = new JScrollPane(new WidthOfTheView(Looks.twoColumns(left, right, LEFT_SHARE)));
         scroll.setBorder(null);

@@ -9,6 +9,7 @@ import java.awt.GridBagLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
@@ -61,19 +62,37 @@ final class ResultsPanel extends JPanel {
     private static JPanel table(Measured measured, UnitPreferences units) {
         JPanel table = new JPanel(new GridBagLayout());
         table.setOpaque(false);
-        row(table, 0, Font.BOLD, "", Bundle.results_deg(), Bundle.results_minutes(), Bundle.results_mm(), Bundle.results_in(), Bundle.results_u());
-        boolean curve = measured.outcome().curve().isPresent();
-        for (int i = 0; i < measured.outcome().results().size(); i++) {
-            Outcome.Result result = measured.outcome().results().get(i);
-            FigureLine line = FigureLine.of(result, measured.standardUncertainty().get(i), units, curve || result.reading().isPresent());
-            row(table, i + 1, line.isRecorded() ? Font.BOLD : Font.PLAIN, line.name(), line.decimal(), line.minutes(), line.mm(), line.inches(),
-                    line.uncertainty());
+        List<String[]> texts = new ArrayList<>();
+        texts.add(new String[] {"", Bundle.results_deg(), Bundle.results_minutes(), Bundle.results_mm(), Bundle.results_in(), Bundle.results_u()});
+        List<FigureLine> lines = lines(measured, units);
+        lines.forEach(l -> texts.add(new String[] {l.name(), l.decimal(), l.minutes(), l.mm(), l.inches(), l.uncertainty()}));
+        boolean[] used = new boolean[texts.get(0).length];
+        for (int column = 0; column < used.length; column++) {
+            int at = column;
+            used[column] = texts.stream().skip(1).anyMatch(t -> !t[at].equals(FigureLine.NOTHING));
+        }
+        for (int i = 0; i < texts.size(); i++) {
+            row(table, i, i == 0 || lines.get(i - 1).isRecorded() ? Font.BOLD : Font.PLAIN, texts.get(i), used);
         }
         return table;
     }
 
-    private static void row(JPanel table, int row, int style, String... texts) {
+    private static List<FigureLine> lines(Measured measured, UnitPreferences units) {
+        boolean curve = measured.outcome().curve().isPresent();
+        List<FigureLine> lines = new ArrayList<>();
+        for (int i = 0; i < measured.outcome().results().size(); i++) {
+            Outcome.Result result = measured.outcome().results().get(i);
+            lines.add(FigureLine.of(result, measured.standardUncertainty().get(i), units, curve || result.reading().isPresent()));
+        }
+        return lines;
+    }
+
+    /** A row; what no result has, such as millimetres of a caster, has no column. */
+    private static void row(JPanel table, int row, int style, String[] texts, boolean[] used) {
         for (int i = 0; i < texts.length; i++) {
+            if (!used[i]) {
+                continue;
+            }
             JLabel label = Looks.label(texts[i], 1, style);
             GridBagConstraints cell = Looks.cell(i, row, i == 0 ? 1 : 0);
             cell.insets.top = 0;
@@ -89,7 +108,9 @@ final class ResultsPanel extends JPanel {
 
     private static JPanel remarks(List<Outcome.Remark> remarks) {
         List<Component> lines = new ArrayList<>();
-        for (Outcome.Remark remark : remarks) {
+        List<Outcome.Remark> gravestFirst = Stream.concat(remarks.stream().filter(r -> r.kind() == Outcome.Remark.Kind.WARNING),
+                remarks.stream().filter(r -> r.kind() != Outcome.Remark.Kind.WARNING)).toList();
+        for (Outcome.Remark remark : gravestFirst) {
             lines.add(line(remark.kind() == Outcome.Remark.Kind.WARNING ? Mark.AGAIN : Mark.OPEN, capital(remark.words()) + ".",
                     remark.kind() == Outcome.Remark.Kind.HINT ? Font.PLAIN : Font.BOLD));
         }

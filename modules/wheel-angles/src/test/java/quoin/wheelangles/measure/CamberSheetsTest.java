@@ -87,7 +87,7 @@ class CamberSheetsTest {
             assertEquals(caster, value(measured, ReadingKind.CASTER, corner), 3e-6);
             assertEquals(kpi, value(measured, ReadingKind.KPI, corner), 3e-5);
         }
-        assertEquals(book, value(measured, "LF caster by the textbook"), 3e-6);
+        assertEquals(book, value(measured, "LF caster, textbook"), 3e-6);
         assertTrue(words(measured).matches("(?s).*comes out (1[789]|20)[.][0-9] times as large.*"), words(measured));
     }
 

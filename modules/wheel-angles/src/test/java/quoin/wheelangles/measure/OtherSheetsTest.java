@@ -50,7 +50,7 @@ class OtherSheetsTest {
         Measured measured = measured(sheet("diagonals", read));
         assertEquals(4, value(measured, new ReadingId(ReadingKind.SETBACK, Axle.FRONT.name())), 1e-6);
         assertEquals(0, value(measured, new ReadingId(ReadingKind.SETBACK, Axle.REAR.name())), 1e-6);
-        assertEquals(0.166, value(measured, "Front setback as an angle"), 5e-4);
+        assertEquals(0.166, value(measured, "Front, as an angle"), 5e-4);
         assertTrue(words(measured).contains("left wheelbase is 4.0 mm longer"), words(measured));
         assertTrue(words(measured).contains("bent"), words(measured));
         assertTrue(uncertainty(measured, new ReadingId(ReadingKind.SETBACK, Axle.FRONT.name())) > 0.1);
