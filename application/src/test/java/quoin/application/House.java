@@ -21,11 +21,12 @@ final class House {
             Floor.SECOND, List.of("adjustment", "workflow", "rehearsal"),
             Floor.WORKBENCH, List.of("workbench"),
             Floor.TOP, List.of("preparation", "ride-height", "corner-weights", "wheel-angles", "final-recheck",
-                    "garage", "seat-view", "setup-sheet", "command-line"));
+                    "garage", "seat-view", "setup-sheet", "exchange", "command-line"));
 
     /** The only looks along a floor. */
     private static final Set<String> SAME_FLOOR = Set.of("car -> quantities", "suspension -> mechanics",
-            "workflow -> adjustment", "rehearsal -> adjustment", "command-line -> setup-sheet");
+            "workflow -> adjustment", "rehearsal -> adjustment", "command-line -> setup-sheet",
+            "command-line -> exchange", "garage -> exchange");
 
     /** The command line has no window. */
     private static final Set<String> NEVER = Set.of("command-line -> workbench");
@@ -77,7 +78,7 @@ final class House {
     static Set<String> maximalExports(String module) {
         boolean open = switch (floorOf(module)) {
             case PLUG_IN -> false;
-            case TOP -> module.equals("setup-sheet");
+            case TOP -> module.equals("setup-sheet") || module.equals("exchange");
             default -> true;
         };
         return open ? Set.of(rootPackage(module), rootPackage(module) + ".spi") : Set.of();

@@ -14,7 +14,7 @@ import quoin.workflow.spi.Stage;
 /** {@code quoin --nogui --sheet DAYFOLDER --to FILE.pdf}; with {@code --blank} the same sheet to fill in by hand. */
 @Messages({
     "sheet=--sheet <day folder>: write the set-up sheet of this day",
-    "to=--to <file>: where the sheet goes; .pdf or .txt",
+    "to=--to <file>: where the sheet goes; .pdf or .txt, or the figures alone as .csv or .json",
     "blank=--blank: with --sheet, leave the figures out, to fill in by hand",
     "needsSheetAndTo=--sheet and --to must be given together: --sheet <day folder> --to <file.pdf>"})
 public final class SheetArguments implements ArgsProcessor {

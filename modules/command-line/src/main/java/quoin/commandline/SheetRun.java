@@ -2,6 +2,7 @@ package quoin.commandline;
 
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
@@ -12,11 +13,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import quoin.exchange.DayExport;
 import quoin.logbook.JournalException;
 import quoin.setupsheet.SetupSheet;
 import quoin.workflow.spi.Stage;
 
-/** Writes the sheet of one day into a file and says in one line where it could not. */
+/** Writes the sheet or the figures of one day into a file and says in one line where it could not. */
 final class SheetRun {
 
     static final int WRITTEN = 0;
@@ -50,7 +52,7 @@ final class SheetRun {
             }
             WholeFile.write(directory.resolve(file), forms.get(end).get());
             return WRITTEN;
-        } catch (JournalException e) {
+        } catch (JournalException | UncheckedIOException e) {
             return fail(day, e.getMessage());
         } catch (NoSuchFileException e) {
             return fail(file, "the folder it should go to does not exist; make it first");
@@ -64,6 +66,8 @@ final class SheetRun {
         forms.put("pdf", () -> SetupSheet.of(dayFolder, stages).pdf(blank));
         if (!blank) {
             forms.put("txt", () -> SetupSheet.of(dayFolder, stages).text());
+            forms.put("csv", () -> DayExport.csv(dayFolder, false));
+            forms.put("json", () -> DayExport.json(dayFolder));
         }
         return forms;
     }

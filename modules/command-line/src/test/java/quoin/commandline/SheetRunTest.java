@@ -39,6 +39,10 @@ class SheetRunTest {
         assertEquals(0, run("2026-05-02-1/day.jsonl", "sheet.txt", false));
         assertTrue(Files.readString(folder.resolve("sheet.txt")).contains("RF ring was dry"));
         assertEquals(0, run("2026-05-02-1", "blank.PDF", true));
+        assertEquals(0, run("2026-05-02-1", "day.csv", false));
+        assertTrue(Files.readString(folder.resolve("day.csv")).contains("RF ring was dry"));
+        assertEquals(0, run("2026-05-02-1", "day.json", false));
+        assertTrue(Files.readString(folder.resolve("day.json")).contains("\"Spring set-up\""));
         assertEquals("", error.toString(StandardCharsets.UTF_8));
     }
 

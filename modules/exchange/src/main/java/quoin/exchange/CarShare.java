@@ -1,0 +1,94 @@
+package quoin.exchange;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import quoin.car.Car;
+import quoin.logbook.CarFile;
+import quoin.logbook.DayInfo;
+import quoin.logbook.Journal;
+import quoin.logbook.Library;
+
+/** Puts a car with its days into one file: a zip of the plain files with a list of them. */
+public final class CarShare {
+
+    private static final int LONGEST_NAME = 60;
+
+    private CarShare() {
+    }
+
+    /** The end of the file's name. */
+    public static final String EXTENSION = ".quoin.zip";
+
+    /**
+     * Writes the file; it appears whole or not at all.
+     *
+     * @param from whose car it is, as the friend will see it
+     * @return how many days are in it
+     * @throws ShareException where it cannot be written
+     */
+    public static int write(Library library, String carId, String from, Path file, Clock clock) {
+        Car car = library.car(carId);
+        Map<String, byte[]> contents = new LinkedHashMap<>();
+        try {
+            contents.put(Manifest.CAR_FILE, CarFile.toText(car).getBytes(StandardCharsets.UTF_8));
+            for (DayInfo day : library.days(carId)) {
+                contents.put("days/" + day.id() + "/" + Journal.FILE, wholeLines(Files.readAllBytes(day.folder().resolve(Journal.FILE))));
+            }
+            List<Manifest.Item> items = new ArrayList<>();
+            contents.forEach((path, bytes) -> items.add(new Manifest.Item(path, bytes.length, Manifest.sha256(bytes))));
+            Manifest manifest = new Manifest(car.id(), car.name(), name(from), clock.instant().toString(), items);
+            Path part = Files.createTempFile(file.toAbsolutePath().getParent(), "share", ".part");
+            try {
+                zip(part, manifest, contents);
+                Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(part);
+            }
+        } catch (IOException e) {
+            throw new ShareException("The car was not shared: " + file + " cannot be written (" + e.getMessage() + "); choose another folder", e);
+        }
+        return contents.size() - 1;
+    }
+
+    private static void zip(Path file, Manifest manifest, Map<String, byte[]> contents) throws IOException {
+        try (OutputStream out = Files.newOutputStream(file); ZipOutputStream zip = new ZipOutputStream(out)) {
+            put(zip, Manifest.FILE, manifest.write());
+            for (Map.Entry<String, byte[]> one : contents.entrySet()) {
+                put(zip, one.getKey(), one.getValue());
+            }
+        }
+    }
+
+    private static void put(ZipOutputStream zip, String path, byte[] bytes) throws IOException {
+        zip.putNextEntry(new ZipEntry(path));
+        zip.write(bytes);
+        zip.closeEntry();
+    }
+
+    /** Without a last line that is being written just now. */
+    private static byte[] wholeLines(byte[] bytes) {
+        int end = bytes.length;
+        while (end > 0 && bytes[end - 1] != '\n') {
+            end--;
+        }
+        return Arrays.copyOf(bytes, end);
+    }
+
+    /** A name fit for one line: no control characters, not too long. */
+    static String name(String typed) {
+        String plain = typed.replaceAll("[\\p{Cntrl}\\p{Cf}]+", " ").strip();
+        return plain.length() > LONGEST_NAME ? plain.substring(0, LONGEST_NAME) : plain;
+    }
+}

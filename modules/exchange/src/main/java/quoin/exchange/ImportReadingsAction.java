@@ -1,0 +1,79 @@
+package quoin.exchange;
+
+import java.awt.event.ActionEvent;
+import java.awt.event.ActionListener;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import javax.swing.filechooser.FileNameExtensionFilter;
+import org.openide.NotifyDescriptor;
+import org.openide.awt.ActionID;
+import org.openide.awt.ActionReference;
+import org.openide.awt.ActionRegistration;
+import org.openide.filesystems.FileChooserBuilder;
+import org.openide.util.NbBundle.Messages;
+import quoin.car.ReadingId;
+import quoin.exchange.incoming.ImportDialog;
+import quoin.exchange.incoming.ReadingTable;
+import quoin.exchange.table.CsvTable;
+import quoin.logbook.Entry;
+import quoin.logbook.Measurement;
+import quoin.workbench.CurrentDay;
+import quoin.workbench.DaySnapshot;
+import quoin.workflow.spi.Stage;
+
+/** File menu: readings of a table into the open day. */
+@ActionID(category = "File", id = "quoin.exchange.ImportReadingsAction")
+@ActionRegistration(displayName = "#CTL_ImportReadings")
+@ActionReference(path = "Menu/File", position = 510)
+@Messages({"CTL_ImportReadings=Import &Readings...", "import.file=Table with readings, saved as CSV", "import.csv=Tables (*.csv, *.txt)",
+    "# {0} - file", "# {1} - what went wrong", "import.failed={0}: {1}",
+    "import.tooLarge=the file is larger than a table of readings can be; choose another"})
+public final class ImportReadingsAction implements ActionListener {
+
+    private static final long MOST_BYTES = 8L << 20;
+
+    @Override
+    public void actionPerformed(ActionEvent event) {
+        CurrentDay current = CurrentDay.inUse();
+        Optional<DaySnapshot> day = current.snapshot();
+        if (day.isEmpty()) {
+            ExportDayAction.say(Bundle.exchange_noDay(), NotifyDescriptor.INFORMATION_MESSAGE);
+            return;
+        }
+        File file = new FileChooserBuilder(ImportReadingsAction.class).setTitle(Bundle.import_file())
+                .setFileFilter(new FileNameExtensionFilter(Bundle.import_csv(), "csv", "txt")).showOpenDialog();
+        if (file == null) {
+            return;
+        }
+        try {
+            if (file.length() > MOST_BYTES) {
+                throw new IllegalArgumentException(Bundle.import_tooLarge());
+            }
+            List<List<String>> rows = CsvTable.read(Files.readAllBytes(file.toPath()));
+            new ImportDialog(new ReadingTable(rows, day.get().car(), day.get().format()), day.get().format()).ask()
+                    .ifPresent(settings -> settings.forEach(one -> record(current, one, file.getName())));
+        } catch (IOException | IllegalArgumentException e) {
+            ExportDayAction.say(Bundle.import_failed(file.getName(), e.getMessage()), NotifyDescriptor.WARNING_MESSAGE);
+        }
+    }
+
+    /** Each figure is recorded in the stage it belongs to, those of a stage together. */
+    private static void record(CurrentDay current, Map<ReadingId, Double> values, String file) {
+        DaySnapshot day = current.snapshot().orElseThrow();
+        Map<String, Map<ReadingId, Double>> byStage = new LinkedHashMap<>();
+        values.forEach((id, value) -> byStage.computeIfAbsent(stage(day, id), s -> new TreeMap<>()).put(id, value));
+        Measurement from = new Measurement("table", Map.of("file", file), file, Map.of());
+        byStage.forEach((stage, some) -> current.record(stage,
+                h -> new Entry.Reading(h, some, Map.of(), Entry.Source.RACER, Optional.of(from))));
+    }
+
+    private static String stage(DaySnapshot day, ReadingId id) {
+        return day.stages().stream().filter(s -> s.readings(day.car()).contains(id)).map(Stage::id).findFirst().orElse("");
+    }
+}

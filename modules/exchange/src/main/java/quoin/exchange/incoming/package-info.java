@@ -1,0 +1,2 @@
+/** Readings taken in from a table. */
+package quoin.exchange.incoming;

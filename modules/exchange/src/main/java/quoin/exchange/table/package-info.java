@@ -1,0 +1,2 @@
+/** Tables as CSV, RFC 4180. */
+package quoin.exchange.table;
