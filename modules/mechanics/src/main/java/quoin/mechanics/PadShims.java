@@ -7,7 +7,7 @@ import quoin.car.Setting;
 
 /**
  * What to put under four pads from the shims at hand. Whole shims only and none used twice: a small integer programme, solved
- * exactly. Nearest to what is wanted comes first, then the fewest shims, then the least warp.
+ * exactly. Nearest to what is wanted comes first, then the fewest shims; in a plane then the least warp.
  *
  * @param shimsMm thicknesses under each pad, mm, thickest first
  * @param after   the pads with these shims under them

@@ -17,6 +17,10 @@ final class ShimSearch {
 
     static final double EXACT_MM = 1e-9;
     private static final int PADS = 4;
+    private static final double FIRST_LIMIT_MM = 0.2;
+    /** What counts as nearer; less is arithmetic. */
+    private static final double NEARER_MM = 1e-7;
+    private static final int NEVER = 1_000_000;
 
     /**
      * @param warpMm   warp that may be left
@@ -44,6 +48,7 @@ final class ShimSearch {
     private final double[] top = new double[PADS];
     private final int[] order;
     private final double tallest;
+    private final int[][] fewest;
     private final Stack[] chosen = new Stack[PADS];
     private Stack[] best;
     private double bestExcess = Double.POSITIVE_INFINITY;
@@ -69,6 +74,7 @@ final class ShimSearch {
         stacks(0, new int[thickness.length], 0, 0, all);
         all.sort(Comparator.comparingDouble(Stack::heightMm).thenComparingInt(Stack::pieces));
         byHeight = all.toArray(Stack[]::new);
+        fewest = table(byHeight);
         tallest = byHeight[byHeight.length - 1].heightMm();
     }
 
@@ -84,15 +90,27 @@ final class ShimSearch {
         counts[kind] = 0;
     }
 
+    /**
+     * Looks for a plan that reaches what is wanted, and where there is none for one that misses it by little, then by more:
+     * a tight limit leaves few branches.
+     */
     Found search() {
         double warp = 0;
         for (int pad = 0; pad < PADS; pad++) {
             warp += weight[pad] * top[pad];
         }
-        // As it stands is a plan too, and a bound to begin with.
-        Arrays.fill(chosen, byHeight[0]);
-        keep(warp, Arrays.stream(top).min().orElseThrow(), Arrays.stream(top).max().orElseThrow(), 0);
-        descend(0, warp, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, 0);
+        double low = Arrays.stream(top).min().orElseThrow();
+        double high = Arrays.stream(top).max().orElseThrow();
+        double asItStands = excess(warp, low, high);
+        for (double limit = 0; best == null; limit = Math.max(FIRST_LIMIT_MM, 2 * limit)) {
+            bestExcess = Math.min(limit, asItStands);
+            if (limit >= asItStands) {
+                Arrays.fill(chosen, byHeight[0]);
+                bestExcess = Double.POSITIVE_INFINITY;
+                keep(warp, low, high, 0);
+            }
+            descend(0, warp, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, 0);
+        }
         return new Found(PerCorner.of(c -> shims(best[c.ordinal()])), Math.max(0, bestExcess));
     }
 
@@ -105,7 +123,7 @@ final class ShimSearch {
     }
 
     private double excess(double warp, double low, double high) {
-        double tilt = Double.isInfinite(wanted.spreadMm()) ? 0 : high - low - wanted.spreadMm();
+        double tilt = anyTilt() ? 0 : high - low - wanted.spreadMm();
         return Math.max(0, Math.max(Math.abs(warp) - wanted.warpMm(), tilt));
     }
 
@@ -131,22 +149,17 @@ final class ShimSearch {
             return;
         }
         int pad = order[depth];
-        double from = 0;
-        double to = tallest;
-        if (!Double.isInfinite(wanted.spreadMm()) && depth > 0) {
-            from = Math.max(from, high - wanted.spreadMm() - bestExcess - top[pad]);
-            to = Math.min(to, low + wanted.spreadMm() + bestExcess - top[pad]);
-        }
+        double[] window = window(pad, low, high, bestExcess);
         if (depth == PADS - 1) {
             double room = wanted.warpMm() + bestExcess;
             double a = (-room - warp) / weight[pad];
             double b = (room - warp) / weight[pad];
-            from = Math.max(from, Math.min(a, b));
-            to = Math.min(to, Math.max(a, b));
+            window[0] = Math.max(window[0], Math.min(a, b));
+            window[1] = Math.min(window[1], Math.max(a, b));
         }
-        for (int i = first(from - EXACT_MM); i < byHeight.length && byHeight[i].heightMm() <= to + EXACT_MM; i++) {
+        for (int i = first(window[0] - EXACT_MM); i < byHeight.length && byHeight[i].heightMm() <= window[1] + EXACT_MM; i++) {
             Stack stack = byHeight[i];
-            if (bestExcess == 0 && pieces + stack.pieces() > bestPieces || !take(stack)) {
+            if (bestExcess == 0 && pieces + stack.pieces() > mostPieces() || !take(stack)) {
                 continue;
             }
             chosen[pad] = stack;
@@ -184,36 +197,79 @@ final class ShimSearch {
         return from;
     }
 
+    private boolean anyTilt() {
+        return Double.isInfinite(wanted.spreadMm());
+    }
+
+    /** Pieces with which a plan as near as the best is still worth having; in a plane the warp then decides. */
+    private int mostPieces() {
+        return anyTilt() ? bestPieces : bestPieces - 1;
+    }
+
+    /** From and to what height a stack on a pad may go without spoiling the level by more than the excess. */
+    private double[] window(int pad, double low, double high, double excess) {
+        if (anyTilt() || high < low) {
+            return new double[] {0, tallest};
+        }
+        return new double[] {Math.max(0, high - wanted.spreadMm() - excess - top[pad]),
+            Math.min(tallest, low + wanted.spreadMm() + excess - top[pad])};
+    }
+
+    /** Fewest pieces of a stack between two heights; {@link #NEVER} where there is none. */
+    private int fewest(double[] window) {
+        int from = first(window[0] - EXACT_MM);
+        int to = first(window[1] + EXACT_MM);
+        if (from >= to) {
+            return NEVER;
+        }
+        int level = 31 - Integer.numberOfLeadingZeros(to - from);
+        return Math.min(fewest[level][from], fewest[level][to - (1 << level)]);
+    }
+
+    /** Fewest pieces of the stacks from each place on, over 1, 2, 4, ... of them. */
+    private static int[][] table(Stack[] stacks) {
+        int[][] table = new int[32 - Integer.numberOfLeadingZeros(stacks.length)][stacks.length];
+        table[0] = Arrays.stream(stacks).mapToInt(Stack::pieces).toArray();
+        for (int level = 1; level < table.length; level++) {
+            for (int i = 0; i + (1 << level) <= stacks.length; i++) {
+                table[level][i] = Math.min(table[level - 1][i], table[level - 1][i + (1 << level - 1)]);
+            }
+        }
+        return table;
+    }
+
     private boolean isHopeless(int depth, double warp, double low, double high, int pieces) {
-        double up = 0;
-        double down = 0;
-        double lift = 0;
-        int needed = 0;
-        double thickest = 0;
         double stock = 0;
+        double thickest = 0;
         for (int k = 0; k < left.length; k++) {
             stock += left[k] * thickness[k];
             thickest = left[k] > 0 ? Math.max(thickest, thickness[k]) : thickest;
         }
+        double up = 0;
+        double down = 0;
         double most = 0;
+        double lift = 0;
+        long needed = 0;
+        boolean nearer = bestExcess > 0;
+        double better = Math.max(0, bestExcess - NEARER_MM);
         for (int d = depth; d < PADS; d++) {
             int pad = order[d];
             most = Math.max(most, Math.abs(weight[pad]));
             up += Math.max(0, weight[pad]) * Math.min(tallest, stock);
             down += Math.max(0, -weight[pad]) * Math.min(tallest, stock);
-            double missing = depth == 0 || Double.isInfinite(wanted.spreadMm()) ? 0
-                    : Math.max(0, high - wanted.spreadMm() - bestExcess - top[pad]);
-            lift += missing;
-            needed += missing > EXACT_MM ? thickest > 0 ? (int) Math.ceil((missing - EXACT_MM) / thickest) : PADS * PadShims.MOST_UNDER_A_PAD : 0;
+            double[] window = window(pad, low, high, bestExcess);
+            lift += window[0];
+            needed += fewest(window);
+            nearer &= fewest(window(pad, low, high, better)) < NEVER;
         }
         double beyond = Math.max(Math.max(-wanted.warpMm() - (warp + up), warp - down - wanted.warpMm()), 0);
-        if (beyond > bestExcess + EXACT_MM || lift > stock + EXACT_MM) {
+        if (beyond > bestExcess + EXACT_MM || lift > stock + EXACT_MM || needed >= NEVER) {
             return true;
         }
         double toTurn = Math.abs(warp) - wanted.warpMm() - bestExcess;
         if (toTurn > EXACT_MM) {
-            needed = Math.max(needed, thickest > 0 ? (int) Math.ceil((toTurn - EXACT_MM) / (most * thickest)) : Integer.MAX_VALUE / 2);
+            needed = Math.max(needed, thickest > 0 ? (long) Math.ceil((toTurn - EXACT_MM) / (most * thickest)) : NEVER);
         }
-        return bestExcess == 0 && pieces + needed > bestPieces;
+        return needed >= NEVER || !(nearer && beyond < better) && pieces + needed > mostPieces();
     }
 }
