@@ -29,6 +29,7 @@ public final class Day {
     private final Map<AdjusterId, Double> turns = new TreeMap<>();
     private final Map<String, Entry.Condition> conditions = new LinkedHashMap<>();
     private final Map<Corner, Entry.BumpSteer> bumpSteer = new EnumMap<>(Corner.class);
+    private final Map<String, Entry.Check> checks = new LinkedHashMap<>();
     private Targets targets;
 
     private Day(List<Entry> written) {
@@ -73,6 +74,8 @@ public final class Day {
                             reading.measured().map(m -> m.uncertaintyOf(id)).orElse(OptionalDouble.empty()))));
         } else if (entry instanceof Entry.BumpSteer curve) {
             bumpSteer.put(curve.corner(), curve);
+        } else if (entry instanceof Entry.Check check) {
+            checks.put(check.subject(), check);
         } else if (entry instanceof Entry.Adjustment adjustment) {
             adjustment.turns().forEach(t -> turns.merge(t.adjuster(), t.amount(), Double::sum));
         } else if (entry instanceof Entry.Condition condition) {
@@ -132,6 +135,11 @@ public final class Day {
     /** The bump steer of a wheel as last measured; what was turned since is in {@link #after}. */
     public Optional<Entry.BumpSteer> bumpSteer(Corner corner) {
         return Optional.ofNullable(bumpSteer.get(corner));
+    }
+
+    /** The last check of a subject; empty where it was not measured today. */
+    public Optional<Entry.Check> check(String subject) {
+        return Optional.ofNullable(checks.get(subject));
     }
 
     /** Sum of what was turned today (turns, or mm of shim); 0 where it was not touched. */

@@ -2,6 +2,7 @@ package quoin.logbook;
 
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -106,6 +107,39 @@ public sealed interface Entry {
         @Override
         public BumpSteer withHeader(Header changed) {
             return new BumpSteer(changed, corner, points, measured);
+        }
+    }
+
+    /**
+     * Something measured that is no reading of the car: the pads, the scales, a spring on the bench.
+     *
+     * @param subject  stable name of what was measured, such as "pads"; {@link Day#check} gives the last one of each
+     * @param results  what follows, base units, under stable keys such as "LF"; never empty
+     * @param measured the method and what was read
+     */
+    record Check(Header header, String subject, Map<String, Double> results, Measurement measured) implements Entry {
+        public Check {
+            Objects.requireNonNull(measured, "measured");
+            results = Collections.unmodifiableMap(new LinkedHashMap<>(results));
+            if (subject.isBlank() || results.isEmpty()) {
+                throw new IllegalArgumentException("a check needs a subject and a result");
+            }
+            results.forEach((key, value) -> {
+                if (!Double.isFinite(value)) {
+                    throw new IllegalArgumentException(subject + " " + key + " must be a number");
+                }
+            });
+        }
+
+        /** One result; empty where the check has none under the key. */
+        public OptionalDouble result(String key) {
+            Double value = results.get(key);
+            return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+        }
+
+        @Override
+        public Check withHeader(Header changed) {
+            return new Check(changed, subject, results, measured);
         }
     }
 

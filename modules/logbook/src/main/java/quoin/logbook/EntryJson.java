@@ -45,6 +45,7 @@ final class EntryJson {
     private static final List<Kind<?>> KINDS = List.of(
             new Kind<>("reading", Entry.Reading.class, EntryJson::writeReading, EntryJson::readReading),
             new Kind<>("bump-steer", Entry.BumpSteer.class, MeasurementJson::writePoints, MeasurementJson::readBumpSteer),
+            new Kind<>("check", Entry.Check.class, MeasurementJson::writeCheck, MeasurementJson::readCheck),
             new Kind<>("adjustment", Entry.Adjustment.class, EntryJson::writeAdjustment, EntryJson::readAdjustment),
             new Kind<>("condition", Entry.Condition.class,
                     (e, n) -> n.put("key", e.key()).put("value", e.value()).put("words", e.words()),

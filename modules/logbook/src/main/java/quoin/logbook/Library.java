@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import quoin.car.Car;
@@ -21,7 +22,8 @@ import quoin.logbook.file.Disk;
 
 /**
  * The folder that holds the racer's cars and days: {@code cars/<car id>/car.json} and
- * {@code cars/<car id>/days/<date>-<n>/day.jsonl}. A car's folder can be copied as it is.
+ * {@code cars/<car id>/days/<date>-<n>/day.jsonl}. A car's folder can be copied as it is. Beside the cars lie the
+ * {@link GaragePlaces}.
  */
 public final class Library {
 
@@ -84,11 +86,20 @@ public final class Library {
 
     /** An id for a new car made from its name, unlike every id in the library. */
     public String newId(String name) {
+        return freeId(name, "car", id -> Files.exists(root.resolve("cars").resolve(id)));
+    }
+
+    /**
+     * An id made from a name that is not taken yet.
+     *
+     * @param otherwise what it begins with where nothing of the name can be used
+     */
+    static String freeId(String name, String otherwise, Predicate<String> taken) {
         String plain = Normalizer.normalize(name, Normalizer.Form.NFD).replaceAll("\\p{M}", "").toLowerCase(Locale.ROOT)
                 .replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
-        String start = plain.isEmpty() || TAKEN.contains(plain) ? "car" : plain.substring(0, Math.min(48, plain.length()));
+        String start = plain.isEmpty() || TAKEN.contains(plain) ? otherwise : plain.substring(0, Math.min(48, plain.length()));
         String id = start;
-        for (int n = 2; Files.exists(root.resolve("cars").resolve(id)); n++) {
+        for (int n = 2; taken.test(id); n++) {
             id = start + "-" + n;
         }
         return id;

@@ -47,4 +47,18 @@ final class MeasurementJson {
         return new Entry.BumpSteer(header, in.parsed("corner", Corner::valueOf), in.list("points",
                 p -> new Entry.BumpSteer.Point(p.number("travelMm"), p.number("toeInChangeDeg"))), read(in.object("measured")));
     }
+
+    static void writeCheck(Entry.Check entry, ObjectNode node) {
+        node.put("subject", entry.subject());
+        ObjectNode results = node.putObject("results");
+        entry.results().forEach(results::put);
+        write(entry.measured(), node.putObject("measured"));
+    }
+
+    static Entry.Check readCheck(Header header, Fields in) {
+        Map<String, Double> results = new LinkedHashMap<>();
+        in.object("results");
+        in.forEach("results", (key, all) -> results.put(key, all.number(key)));
+        return new Entry.Check(header, in.text("subject"), results, read(in.object("measured")));
+    }
 }

@@ -112,6 +112,8 @@ final class Samples {
                 new Entry.Adjustment(h, List.of(new Entry.Turn(RR_PERCH, -0.375, of(60.6)),
                         new Entry.Turn(new AdjusterId(AdjusterKind.CAMBER_SHIM, Corner.LF), 1.6, OptionalDouble.empty())), "half done"),
                 new Entry.Condition(h, Conditions.DRIVER, Conditions.IN, "Ann \u2013 belts snug"),
+                new Entry.Check(h, "scales", Map.of("factor.LF", 1.0021, "u.LF", 4e-4), new Measurement("known-person",
+                        Map.of("LF", "80,2"), "LF shows 0.2 % too much", Map.of())),
                 new Entry.TargetSet(h, SILL, new Target(61.5, 0.5)), new Entry.GoalSet(h, CrossGoal.EQUAL_DIAGONALS),
                 new Entry.GoalSet(h, CrossGoal.WANTED), new Entry.Note(noStage, "tyre tape:\n1812 \u2028 1810"),
                 new Entry.SignOff(h, Optional.empty()), new Entry.SignOff(h, Optional.of("scrutineer waits")),
