@@ -23,6 +23,8 @@ public final class Conditions {
     public static final String PADS = "pads";
     /** Scales: {@link #ZEROED}. */
     public static final String SCALES = "scales";
+    /** Name of the garage place whose pads the car stands on. */
+    public static final String PLACE = "place";
     /** Pressures set: {@link #SET}. */
     public static final String PRESSURES = "pressures";
     /** Car settled on its tyres: {@link #YES}, or {@link #NO} after jacking, steering or driving. */

@@ -29,6 +29,7 @@ import quoin.workflow.Recheck;
 import quoin.workflow.RoundAdvice;
 import quoin.workflow.RoundPlan;
 import quoin.workflow.RoundUnderway;
+import quoin.workflow.ScaleCorrection;
 import quoin.workflow.spi.Stage;
 
 /**
@@ -185,13 +186,22 @@ public final class CurrentDay {
             return false;
         }
         try {
-            journal.append(entry.apply(new Header(0, Instant.EPOCH, stageId)));
+            journal.append(putRight(entry.apply(new Header(0, Instant.EPOCH, stageId))));
         } catch (RuntimeException e) {
             failureListeners.forEach(l -> l.accept(Bundle.day_notRecorded(e.getMessage())));
             return false;
         }
         refold();
         return true;
+    }
+
+    /** Loads as the scales were found to show them become true loads; what the displays showed stays with them. */
+    private Entry putRight(Entry entry) {
+        if (snapshot == null || !(entry instanceof Entry.Reading reading)) {
+            return entry;
+        }
+        double stepKg = snapshot.car().instruments().scaleResolutionKg();
+        return ScaleCorrection.of(snapshot.day()).<Entry>map(c -> c.applied(reading, stepKg)).orElse(entry);
     }
 
     /**

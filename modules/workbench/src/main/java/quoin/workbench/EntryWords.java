@@ -42,6 +42,12 @@ import quoin.logbook.Measurement;
     "method.string-toe=by strings", "method.plate-toe=by toe plates", "method.angle-toe=by an angle gauge",
     "method.gauge-camber=by a camber gauge", "method.plumb-camber=by plumb line and rule", "method.caster-sweep=by a camber sweep",
     "method.diagonals=by diagonals", "method.bump-steer=by two dials", "method.turn-toe-out=by turn plates",
+    "check.pads=Pads surveyed", "check.scales=Scales tested", "check.springs.FRONT=Front springs pressed",
+    "check.springs.REAR=Rear springs pressed", "check.rod-end=Rod end engagement",
+    "method.water-level=by water level", "method.rule=by laser and rule", "method.level-between=by level from pad to pad",
+    "method.known-person=one person on each scale", "method.swap-test=two scales exchanged", "method.half-turn=car turned by 180 degrees",
+    "method.scale-factors=corrected for the scales", "method.moved-scales=scales moved round",
+    "method.two-under-a-wheel=two scales under a wheel", "method.press-over-scale=by a press over a scale", "method.witness-hole=by thread and witness hole",
     "# {0} - kind", "entry.unknown=Entry of a kind not known here: {0}",
     "goal.equalDiagonals=RF+LR is half of the total",
     "goal.equalFronts=LF and RF alike",
@@ -72,6 +78,8 @@ public final class EntryWords {
             return reading.source() == Entry.Source.PRACTICE_CAR ? Bundle.entry_practice(figures) : figures;
         } else if (entry instanceof Entry.BumpSteer curve) {
             return withWords(Bundle.entry_bumpSteer(curve.corner(), curve.points().size()), measured(curve.measured()));
+        } else if (entry instanceof Entry.Check check) {
+            return withWords(keyed("check.", check.subject()), measured(check.measured()));
         } else if (entry instanceof Entry.Adjustment adjustment) {
             return turned(adjustment);
         } else if (entry instanceof Entry.Condition condition) {
@@ -172,6 +180,15 @@ public final class EntryWords {
             return NbBundle.getMessage(EntryWords.class, "condition." + key + "." + value);
         } catch (MissingResourceException e) {
             return Bundle.entry_condition(keyWords(key), value);
+        }
+    }
+
+    /** What was checked as the racer says it; a subject not known here is shown as it is. */
+    private static String keyed(String prefix, String subject) {
+        try {
+            return NbBundle.getMessage(EntryWords.class, prefix + subject);
+        } catch (MissingResourceException e) {
+            return capital(subject.replace('-', ' ').replace('.', ' '));
         }
     }
 

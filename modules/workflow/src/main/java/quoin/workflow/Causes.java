@@ -182,6 +182,7 @@ final class Causes {
                     : "fuel changed " + (then == null ? "" : "from " + then + " ") + "to " + event.value() + " kg after this";
             case Conditions.BALLAST -> "ballast moved after this";
             case Conditions.PADS -> event.value().equals(Conditions.LEVELLED) ? "pads levelled after this" : "pads moved after this";
+            case ScaleCorrection.SUBJECT + ".test" -> "scales tested after this: this was not put right by what they were found to show";
             case Conditions.TYRES -> "tyres changed after this";
             case Conditions.PRESSURES -> "tyre pressures set after this";
             case Conditions.SETTLED -> "car jacked, steered or driven after this: settle it and read again";

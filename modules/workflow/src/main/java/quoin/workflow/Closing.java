@@ -85,6 +85,7 @@ public final class Closing {
                 problems.add(Problem.condition(requirement.words()));
             }
         }
+        CarCheck.leftOpen(assessor.day()).forEach(i -> problems.add(Problem.condition(i.words())));
         return problems;
     }
 

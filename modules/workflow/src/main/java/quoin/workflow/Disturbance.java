@@ -8,6 +8,8 @@ public enum Disturbance {
     PADS,
     /** Another tyre set, or a pressure changed. */
     TYRES,
+    /** The scales found to show too much or too little: loads read before were not put right. */
+    SCALES,
     /** Driver, fuel or ballast changed. */
     MASS,
     /** A perch or pushrod turned. */

@@ -69,9 +69,10 @@ final class Repeats {
                 && (one.conditions() == other.conditions() || setting(one).equals(setting(other)));
     }
 
-    /** Conditions that may move a reading; ticks of nuts and parts do not. */
+    /** Conditions that may move a reading; ticks of nuts and parts, and what was looked at on the car, do not. */
     private static Map<String, String> setting(Figure figure) {
-        return figure.conditions().entrySet().stream().filter(e -> !e.getKey().equals(Conditions.LOCKNUTS) && !Loosened.isTick(e.getKey()))
+        return figure.conditions().entrySet().stream().filter(e -> !e.getKey().equals(Conditions.LOCKNUTS) && !Loosened.isTick(e.getKey())
+                        && !CarCheck.isItem(e.getKey()) && !e.getKey().equals(Conditions.PLACE))
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 }

@@ -71,6 +71,8 @@ final class RoundHistory {
         if (entry instanceof Entry.Adjustment adjustment) {
             flush();
             adjustment.turns().forEach(this::turn);
+        } else if (entry instanceof Entry.Check check && check.subject().equals(ScaleCorrection.SUBJECT)) {
+            newStretch();
         } else if (entry instanceof Entry.Condition condition) {
             condition(condition);
         } else if (entry instanceof Entry.Reading reading && barOff[0] && barOff[1]) {

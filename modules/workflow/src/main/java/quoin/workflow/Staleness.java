@@ -14,6 +14,7 @@ import quoin.car.ReadingKind;
  * changed                     | height | weight | camber | caster | toe same axle | toe other axle
  * pads shimmed, car re-placed |   X    |   X    |   X    |   X    |      ~        |      ~
  * tyre set or pressure        |   X    |   X    |   ~    |   ~    |      ~        |      ~
+ * scales tested              |   .    |   ~    |   .    |   .    |      .        |      .
  * driver, fuel, ballast       |   X    |   X    |   ~    |   ~    |      ~        |      ~
  * perch or pushrod            |   X    |   X    |   ~    |   ~    |      ~        |      ~
  * camber of a wheel           |   X    |   X    |   X    |   ~    |      X        |      .
@@ -54,7 +55,7 @@ public final class Staleness {
             case CAMBER -> "XXX~X.";
             case CASTER -> "XXXXX.";
             case TOE_LINK -> ".~~~X.";
-            case BAR -> ".~....";
+            case BAR, SCALES -> ".~....";
             case MOVED -> "~~~~~~";
             case STEERING_FREED -> "~~~.~~";
             case LOCKNUTS -> "....~~";

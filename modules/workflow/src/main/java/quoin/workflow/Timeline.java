@@ -67,6 +67,8 @@ final class Timeline {
             moments.put(entry.number(), new Moment(settled, signed, asFound));
         } else if (entry instanceof Entry.Adjustment adjustment) {
             adjustment.turns().forEach(t -> take(entry.number(), t));
+        } else if (entry instanceof Entry.Check check && check.subject().equals(ScaleCorrection.SUBJECT)) {
+            events.add(new Event(check.number(), Disturbance.SCALES, Optional.empty(), Optional.empty(), 0, ScaleCorrection.SUBJECT + ".test", ""));
         } else if (entry instanceof Entry.Condition condition) {
             take(condition);
         } else if (entry instanceof Entry.SignOff signOff) {

@@ -1,0 +1,80 @@
+package quoin.workflow;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.StringJoiner;
+import java.util.TreeMap;
+import quoin.car.Corner;
+import quoin.car.PerCorner;
+import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
+import quoin.logbook.Day;
+import quoin.logbook.Entry;
+import quoin.logbook.Measurement;
+
+/**
+ * What the scales were found to show for a true kilogram, and the readings put right by it. A reading keeps what the display
+ * showed and which test it was corrected by; a later test leaves it as it is.
+ *
+ * @param factors  shown over true, per corner the scale stands at
+ * @param standard standard uncertainty of each factor
+ * @param entry    the entry of the test
+ */
+public record ScaleCorrection(PerCorner<Double> factors, PerCorner<Double> standard, long entry) {
+
+    /** Subject of the check that holds the factors, under {@code factor.LF} and {@code u.LF} and so on. */
+    public static final String SUBJECT = "scales";
+    /** Method of a reading that was corrected. */
+    public static final String METHOD = "scale-factors";
+
+    /** Key of a corner's factor in the check. */
+    public static String factorKey(Corner corner) {
+        return "factor." + corner;
+    }
+
+    /** Key of the uncertainty of a corner's factor in the check. */
+    public static String uncertaintyKey(Corner corner) {
+        return "u." + corner;
+    }
+
+    /** The correction in force; empty where the scales were not tested today. */
+    public static Optional<ScaleCorrection> of(Day day) {
+        return day.check(SUBJECT).filter(c -> c.results().keySet().stream().anyMatch(k -> k.startsWith("factor.")))
+                .map(c -> new ScaleCorrection(PerCorner.of(k -> c.result(factorKey(k)).orElse(1)),
+                        PerCorner.of(k -> c.result(uncertaintyKey(k)).orElse(0)), c.number()));
+    }
+
+    /**
+     * The reading with its loads put right; as it is where it holds none, or where it says already how it was measured.
+     *
+     * @param stepKg step of the displays, kg
+     */
+    public Entry.Reading applied(Entry.Reading reading, double stepKg) {
+        if (reading.measured().isPresent() || reading.values().keySet().stream().noneMatch(id -> id.kind() == ReadingKind.LOAD)) {
+            return reading;
+        }
+        Map<ReadingId, Double> values = new TreeMap<>(reading.values());
+        Map<String, String> raw = new LinkedHashMap<>();
+        Map<ReadingId, Double> uncertainty = new TreeMap<>();
+        StringJoiner shown = new StringJoiner(", ");
+        for (Corner corner : Corner.values()) {
+            ReadingId load = ReadingId.of(ReadingKind.LOAD, corner);
+            Double read = reading.values().get(load);
+            if (read != null) {
+                double right = read / factors.get(corner);
+                values.put(load, right);
+                raw.put(load.toString(), Double.toString(read));
+                uncertainty.put(load, Math.hypot(stepKg / Math.sqrt(12), right * standard.get(corner)));
+                shown.add(corner + " " + Words.figure(read, ReadingKind.LOAD));
+            }
+        }
+        return new Entry.Reading(reading.header(), values, reading.typed(), reading.source(),
+                Optional.of(new Measurement(METHOD, raw, "the scales showed " + shown + "; test of entry " + entry, uncertainty)));
+    }
+
+    /** What the display showed for a corrected load; empty where the reading was not corrected. */
+    public static Optional<Double> shown(Entry.Reading reading, ReadingId load) {
+        return reading.measured().filter(m -> m.method().equals(METHOD)).flatMap(m -> m.raw(load.toString())).map(Double::valueOf);
+    }
+}

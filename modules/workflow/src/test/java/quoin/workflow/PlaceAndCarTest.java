@@ -1,0 +1,93 @@
+package quoin.workflow;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import quoin.car.Corner;
+import quoin.car.PerCorner;
+import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
+import quoin.logbook.Day;
+import quoin.logbook.Entry;
+import quoin.logbook.Header;
+import quoin.logbook.Measurement;
+
+/** Loads put right by a test of the scales, and what is left open in the check of the car. */
+class PlaceAndCarTest {
+
+    private static final ReadingId LF = ReadingId.of(ReadingKind.LOAD, Corner.LF);
+    private static final ReadingId RR = ReadingId.of(ReadingKind.LOAD, Corner.RR);
+
+    private static Day day(Entry... entries) {
+        List<Entry> all = new ArrayList<>(List.of(new Entry.CarDescribed(header(1), DayBook.car())));
+        for (Entry entry : entries) {
+            all.add(entry.withHeader(header(all.size() + 1)));
+        }
+        return Day.of(all);
+    }
+
+    private static Header header(long number) {
+        return new Header(number, Instant.EPOCH, "preparation");
+    }
+
+    private static Entry.Check test(double lf, double uLf) {
+        return new Entry.Check(header(0), ScaleCorrection.SUBJECT, Map.of("factor.LF", lf, "u.LF", uLf),
+                new Measurement("known-person", Map.of("LF", "80.4"), "", Map.of()));
+    }
+
+    private static Entry.Reading loads(double lf, double rr) {
+        return new Entry.Reading(header(0), Map.of(LF, lf, RR, rr), Map.of(LF, "100.5"), Entry.Source.RACER);
+    }
+
+    /** 100.5 kg on a scale that shows 0.5 % too much is 100 kg. */
+    @Test
+    void loadsArePutRightAndKeepWhatWasShown() {
+        ScaleCorrection correction = ScaleCorrection.of(day(test(1.005, 0.001))).orElseThrow();
+        Entry.Reading right = correction.applied(loads(100.5, 120), 0.2);
+        assertEquals(100, right.values().get(LF), 1e-9);
+        assertEquals(120, right.values().get(RR), 1e-9, "not tested, left alone");
+        assertEquals(Optional.of(100.5), ScaleCorrection.shown(right, LF));
+        assertEquals(Math.hypot(0.2 / Math.sqrt(12), 0.1), right.measured().orElseThrow().uncertaintyOf(LF).getAsDouble(), 1e-12);
+        assertTrue(right.measured().orElseThrow().words().contains("LF 100.5 kg"), right.measured().toString());
+        assertSame(right, correction.applied(right, 0.2), "never twice");
+        Entry.Reading heights = new Entry.Reading(header(0), Map.of(ReadingId.of(ReadingKind.PRESSURE, Corner.LF), 1.4), Map.of(), Entry.Source.RACER);
+        assertSame(heights, correction.applied(heights, 0.2));
+    }
+
+    @Test
+    void aLaterTestLeavesWhatWasRead() {
+        Entry.Reading read = ScaleCorrection.of(day(test(1.005, 0))).orElseThrow().applied(loads(100.5, 120), 0.2);
+        Day later = day(test(1.005, 0), read, test(1.01, 0));
+        assertEquals(100, later.latest(LF).orElseThrow().value(), 1e-9);
+        assertEquals(1.01, ScaleCorrection.of(later).orElseThrow().factors().lf());
+        assertEquals(PerCorner.all(0.0), ScaleCorrection.of(later).orElseThrow().standard());
+        assertEquals(Optional.empty(), ScaleCorrection.of(day(loads(100, 100))));
+    }
+
+    @Test
+    void loadsReadBeforeTheTestAreDoubtful() {
+        assertEquals(Staleness.Effect.DOUBTFUL, Staleness.of(Disturbance.SCALES, Optional.empty(), LF));
+        assertEquals(Staleness.Effect.STAYS, Staleness.of(Disturbance.SCALES, Optional.empty(), ReadingId.of(ReadingKind.CAMBER, Corner.LF)));
+        assertEquals(List.of(Disturbance.SCALES), Timeline.of(day(loads(100, 100), test(1.005, 0))).events().stream()
+                .map(Timeline.Event::what).toList());
+    }
+
+    @Test
+    void whatIsLeftOpenIsNamedUntilItIsFoundGood() {
+        Entry open = new Entry.Condition(header(0), CarCheck.key("damper-shafts"), CarCheck.OPEN, "new one ordered");
+        Entry own = new Entry.Condition(header(0), CarCheck.ownKey(" rain light "), CarCheck.OPEN, "");
+        assertEquals(List.of("left open in the check of the car: damper shafts (new one ordered)",
+                "left open in the check of the car: rain light"), CarCheck.leftOpen(day(open, own)).stream().map(CarCheck.Item::words).toList());
+        Day done = day(open, own, new Entry.Condition(header(0), CarCheck.key("damper-shafts"), CarCheck.GOOD, ""),
+                new Entry.Condition(header(0), CarCheck.ownKey("rain light"), CarCheck.GONE, ""));
+        assertEquals(List.of(), CarCheck.leftOpen(done));
+        assertEquals(List.of("damper shafts"), CarCheck.recorded(done).stream().map(CarCheck.Item::name).toList());
+    }
+}
