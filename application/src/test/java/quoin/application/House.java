@@ -21,7 +21,12 @@ final class House {
             Floor.SECOND, List.of("adjustment", "workflow", "rehearsal"),
             Floor.WORKBENCH, List.of("workbench"),
             Floor.TOP, List.of("preparation", "ride-height", "corner-weights", "wheel-angles", "final-recheck",
-                    "garage", "seat-view", "setup-sheet", "exchange", "command-line"));
+                    "garage",
+                    "help",
+                    "seat-view",
+                    "setup-sheet",
+                    "exchange",
+                    "command-line"));
 
     /** The only looks along a floor. */
     private static final Set<String> SAME_FLOOR = Set.of("car -> quantities", "suspension -> mechanics",

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URL;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.jar.Manifest;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -75,6 +77,33 @@ class LayerTest {
         assertTrue(actions.containsKey("D-Z"), "No shortcuts were seen");
         actions.values().removeIf(targets -> targets.size() == 1);
         assertEquals(Map.of(), actions);
+    }
+
+    @Test
+    void everyShortcutOfOursStandsOnTheHelpPageOfKeys() throws IOException, SAXException {
+        String page;
+        try (InputStream stream = LayerTest.class.getResourceAsStream("/quoin/help/pages/keys.html")) {
+            page = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        Set<String> missing = new TreeSet<>();
+        for (URL layer : layers(url -> url.contains("/modules/") && url.contains("/target/"))) {
+            FileObject folder = new XMLFileSystem(layer).findResource("Shortcuts");
+            for (FileObject shortcut : folder == null ? new FileObject[0] : folder.getChildren()) {
+                String keys = inWords(shortcut.getName());
+                if (shortcut.hasExt("shadow") && !page.matches("(?s).*\\b" + Pattern.quote(keys) + "\\b.*")) {
+                    missing.add(keys + " of " + shortcut.getAttribute("originalFile"));
+                }
+            }
+        }
+        assertEquals(Set.of(), missing);
+    }
+
+    /** "DS-N" as "Ctrl+Shift+N". */
+    private static String inWords(String shortcut) {
+        int dash = shortcut.lastIndexOf('-');
+        String with = dash < 0 ? "" : shortcut.substring(0, dash);
+        return (with.contains("D") ? "Ctrl+" : "") + (with.contains("O") ? "Alt+" : "") + (with.contains("S") ? "Shift+" : "")
+                + shortcut.substring(dash + 1);
     }
 
     private static Set<String> hidden() throws IOException, SAXException {
