@@ -26,6 +26,9 @@ public final class HelpAction implements ActionListener {
     public void actionPerformed(ActionEvent event) {
         Component focus = KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
         TopComponent window = TopComponent.getRegistry().getActivated();
+        if (window instanceof HelpWindow) {
+            return;
+        }
         HelpWindow.open(HelpTopic.of(Optional.ofNullable(window).map(w -> WindowManager.getDefault().findTopComponentID(w)),
                 Optional.ofNullable(focus).map(Component::getName)));
     }
