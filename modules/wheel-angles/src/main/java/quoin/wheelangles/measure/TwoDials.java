@@ -21,7 +21,7 @@ import quoin.quantities.Dimension;
     "dials.wheel=Wheel", "dials.table=Dials at each travel; one line at 0, the ride height",
     "dials.travel=Travel", "dials.front=Front dial", "dials.rear=Rear dial", "dials.line=line",
     "dials.plate=The plate and the rim", "dials.spacing=Distance between the dials",
-    "# {0} - length", "dials.perTen=For {0} of bump", "# {0} - length", "dials.curvature=Change over {0}",
+    "# {0} - length", "dials.perTen=Per {0} bump", "# {0} - length", "dials.curvature=Change over {0}",
     "dials.most=Farthest read",
     "# {0} - angle", "# {1} - length", "dials.in=bump turns the wheel in by {0} for {1}",
     "# {0} - angle", "# {1} - length", "dials.out=bump turns the wheel out by {0} for {1}",

@@ -59,8 +59,8 @@ final class Drawings {
         double side = left ? -3 : 3;
         double lean = 8 * Math.sin(Math.toRadians(turnedDeg));
         double cord = left ? 12 : y < 30 ? 86.9 : 89.1;
-        s.measure(name + ".front", cord, y - 7.5, x + side + lean, y - 7.5, Bundle.drawing_a(), Place.ABOVE);
-        s.measure(name + ".rear", cord, y + 7.5, x + side - lean, y + 7.5, Bundle.drawing_b(), Place.BELOW);
+        s.measure(name + ".front", cord, y - 7.5, x + side + lean, y - 7.5, Bundle.drawing_a(), Place.BELOW);
+        s.measure(name + ".rear", cord, y + 7.5, x + side - lean, y + 7.5, Bundle.drawing_b(), Place.ABOVE);
         s.text(x, y, name, Place.ON);
     }
 

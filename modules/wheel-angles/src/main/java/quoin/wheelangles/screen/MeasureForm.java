@@ -146,19 +146,19 @@ final class MeasureForm extends JPanel {
         for (int i = 0; i < table.columns().size(); i++) {
             JPanel head = Looks.column(Stream.of(table.columns().get(i).split("(?<=,) ")).map(part -> Looks.label(part, 1, Font.PLAIN))
                     .toArray(JLabel[]::new));
-            GridBagConstraints cell = Looks.cell(i + 1, row, 0);
+            GridBagConstraints cell = tight(i + 1, row);
             cell.anchor = GridBagConstraints.LAST_LINE_START;
             panel.add(head, cell);
         }
         row += table.columns().isEmpty() ? 0 : 1;
         int widest = table.lines().stream().mapToInt(l -> l.fields().size()).max().orElse(0);
         for (Table.Line line : table.lines()) {
-            panel.add(Looks.label(line.name(), 1, line.name().length() <= SHORT ? Font.BOLD : Font.PLAIN), Looks.cell(0, row, 0));
+            panel.add(Looks.label(line.name(), 1, line.name().length() <= SHORT ? Font.BOLD : Font.PLAIN), tight(0, row));
             for (int i = 0; i < line.fields().size(); i++) {
-                panel.add(field(line.fields().get(i), units), Looks.cell(i + 1, row, 0));
+                panel.add(field(line.fields().get(i), units), tight(i + 1, row));
             }
             String unit = units.unit(line.fields().get(line.fields().size() - 1).dimension()).symbol();
-            panel.add(Looks.label(unit, 1, Font.PLAIN), Looks.cell(line.fields().size() + 1, row, 0));
+            panel.add(Looks.label(unit, 1, Font.PLAIN), tight(line.fields().size() + 1, row));
             row++;
         }
         panel.add(Box.createGlue(), Looks.cell(widest + 2, row, 1));
@@ -166,6 +166,14 @@ final class MeasureForm extends JPanel {
         section.setBorder(Looks.padding(0.35, 0));
         section.getAccessibleContext().setAccessibleName(table.title());
         return section;
+    }
+
+    /** A cell with less room beside it than usual: four columns of figures stand beside the drawing. */
+    private static GridBagConstraints tight(int column, int row) {
+        GridBagConstraints cell = Looks.cell(column, row, 0);
+        cell.insets.left = Looks.em(0.1);
+        cell.insets.right = Looks.em(0.35);
+        return cell;
     }
 
     private JComponent field(Field field, UnitPreferences units) {

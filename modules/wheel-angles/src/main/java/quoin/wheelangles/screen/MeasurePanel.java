@@ -47,7 +47,7 @@ final class MeasurePanel extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss");
     private static final int KEEP_MS = 600;
-    private static final double LEFT_SHARE = 0.48;
+    private static final double LEFT_SHARE = 0.49;
 
     private final transient CurrentDay current;
     private final String stage;

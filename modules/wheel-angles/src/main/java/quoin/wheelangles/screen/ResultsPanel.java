@@ -23,8 +23,8 @@ import quoin.workbench.WrapText;
 
 /** What follows from the figures typed, in degrees, minutes, millimetres and inches side by side. */
 @Messages({
-    "results.deg=deg", "results.minutes=deg, min", "results.mm=mm", "results.in=in", "results.u=± (95 %)",
-    "results.recorded=Bold figures are recorded; ± comes from the steps of the instruments alone.",
+    "results.deg=deg", "results.minutes=deg, min", "results.mm=mm", "results.in=in", "results.u=±",
+    "results.recorded=Bold figures are recorded. ± is the 95 % interval that comes from the steps of the instruments alone.",
     "results.none=The result appears here as soon as there are enough figures."})
 final class ResultsPanel extends JPanel {
 
