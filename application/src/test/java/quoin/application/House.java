@@ -22,6 +22,7 @@ final class House {
             Floor.WORKBENCH, List.of("workbench"),
             Floor.TOP, List.of("preparation", "ride-height", "corner-weights", "wheel-angles", "final-recheck",
                     "garage",
+                    "ballast",
                     "help",
                     "seat-view",
                     "setup-sheet",

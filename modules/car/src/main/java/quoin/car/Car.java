@@ -88,6 +88,14 @@ public record Car(String id, String name, double wheelbaseMm, PerAxle<AxleSetup>
         return new Car(id, name, wheelbaseMm, axles, corners, masses, heightPoints, changed, loadCase, instruments, walkingOrder);
     }
 
+    public Car withMasses(Masses changed) {
+        return new Car(id, name, wheelbaseMm, axles, corners, changed, heightPoints, targets, loadCase, instruments, walkingOrder);
+    }
+
+    public Car withLoadCase(LoadCase changed) {
+        return new Car(id, name, wheelbaseMm, axles, corners, masses, heightPoints, targets, changed, instruments, walkingOrder);
+    }
+
     public Car withId(String newId, String newName) {
         return new Car(newId, newName, wheelbaseMm, axles, corners, masses, heightPoints, targets, loadCase, instruments, walkingOrder);
     }

@@ -9,13 +9,31 @@ import java.util.OptionalDouble;
  * @param totalKg    whole car in the load case of the day, driver in, kg
  * @param cgHeightMm height of its centre of gravity above the pads, mm
  * @param known      driver, fuel and other masses with a place
+ * @param zones      where masses may be fixed; names are unique
  */
-public record Masses(OptionalDouble totalKg, OptionalDouble cgHeightMm, List<KnownMass> known) {
+public record Masses(OptionalDouble totalKg, OptionalDouble cgHeightMm, List<KnownMass> known, List<MassZone> zones) {
 
     public Masses {
         Checks.positive(totalKg, "total mass");
         Checks.positive(cgHeightMm, "centre of gravity height");
         known = List.copyOf(known);
+        zones = List.copyOf(zones);
+        if (zones.stream().map(MassZone::name).distinct().count() < zones.size()) {
+            throw new IllegalArgumentException("two places for ballast have one name; give each its own");
+        }
+    }
+
+    /** Masses of a car whose places for ballast are not stated. */
+    public Masses(OptionalDouble totalKg, OptionalDouble cgHeightMm, List<KnownMass> known) {
+        this(totalKg, cgHeightMm, known, List.of());
+    }
+
+    public Masses withCgHeightMm(double heightMm) {
+        return new Masses(totalKg, OptionalDouble.of(heightMm), known, zones);
+    }
+
+    public Masses with(List<KnownMass> changed, List<MassZone> changedZones) {
+        return new Masses(totalKg, cgHeightMm, changed, changedZones);
     }
 
     public double massOf(KnownMass.Role role) {

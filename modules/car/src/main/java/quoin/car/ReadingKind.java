@@ -39,7 +39,11 @@ public enum ReadingKind {
     /** How far the left wheel of an axle stands ahead of the right one, mm along the centre line; place = FRONT or REAR. */
     SETBACK("setback", "setback", Unit.MM, false),
     /** Steer of the inner wheel less that of the outer one, deg; place = {@link ReadingId#LEFT} or {@link ReadingId#RIGHT} turn. */
-    TURN_TOE_OUT("turn-toe-out", "turn toe-out", Unit.DEG, false);
+    TURN_TOE_OUT("turn-toe-out", "turn toe-out", Unit.DEG, false),
+    /** Circumference of a tyre by tape, mm; place = corner. */
+    CIRCUMFERENCE("circumference", "tyre circumference", Unit.MM, false),
+    /** Height of the centre of gravity above the pads, car level, mm; place = car. */
+    CG_HEIGHT("cg-height", "centre of gravity height", Unit.MM, false);
 
     /** Base unit a kind is stored in. */
     public enum Unit { KG, MM, DEG, BAR, PERCENT }

@@ -150,6 +150,12 @@ public final class Library {
         return journal;
     }
 
+    /** The file of the car that a day's folder belongs to; empty where the day lies in no library. */
+    public static Optional<Path> carFileOf(Path dayFolder) {
+        Path car = dayFolder.toAbsolutePath().normalize().resolve("../..").normalize().resolve(CAR_FILE);
+        return Files.exists(car) ? Optional.of(car) : Optional.empty();
+    }
+
     /** The folder of a day. */
     public Path dayFolder(String carId, String dayId) {
         return folder(carId).resolve("days").resolve(checked(dayId));

@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import quoin.car.MassZone;
 import quoin.mechanics.MassPlacement.Scale;
 import quoin.mechanics.MassPlacement.Wish;
-import quoin.mechanics.MassPlacement.Zone;
 
 /**
  * Which of the masses on board to move where, for a wanted front and left share. Every choice of zones is tried; within
@@ -37,7 +37,7 @@ public final class MassMoves {
     }
 
     /** One mass moved into a zone. */
-    public record Move(Item item, Zone zone, SpacePoint to) {
+    public record Move(Item item, MassZone zone, SpacePoint to) {
         public double distanceMm() {
             return Math.hypot(to.xMm() - item.place().xMm(), to.yMm() - item.place().yMm());
         }
@@ -74,7 +74,7 @@ public final class MassMoves {
      *
      * @throws InvalidInputException where there are more than {@value #MOST_CHOICES} choices
      */
-    public static Moved best(CarModel car, List<Item> items, List<Zone> zones, Wish wish) {
+    public static Moved best(CarModel car, List<Item> items, List<MassZone> zones, Wish wish) {
         if (Math.pow(zones.size() + 1.0, items.size()) > MOST_CHOICES) {
             throw new InvalidInputException("movable masses", "too many choices of " + items.size() + " masses in " + zones.size()
                     + " zones: leave out some of either");
@@ -85,7 +85,7 @@ public final class MassMoves {
     }
 
     /** The best moves by moments: wheels as the only supports, body not moving, left share by the mean track. */
-    public static Moved byMoments(CarModel car, Equilibrium now, List<Item> items, List<Zone> zones, Wish wish) {
+    public static Moved byMoments(CarModel car, Equilibrium now, List<Item> items, List<MassZone> zones, Wish wish) {
         Comparator<Moved> better = Comparator.<Moved>comparingDouble(m -> m.missPercent() < MET_PERCENT ? 0 : m.missPercent())
                 .thenComparingInt(m -> m.moves().size()).thenComparingDouble(Moved::distanceMm);
         Moved best = new Moved(List.of(), wish.missPercent(now.shares().frontPercent(), now.shares().leftPercent()));
@@ -111,9 +111,9 @@ public final class MassMoves {
         return false;
     }
 
-    private static Moved solved(CarModel car, Equilibrium now, List<Item> items, List<Zone> zones, int[] choice, Wish wish) {
+    private static Moved solved(CarModel car, Equilibrium now, List<Item> items, List<MassZone> zones, int[] choice, Wish wish) {
         List<Item> moved = new ArrayList<>();
-        List<Zone> into = new ArrayList<>();
+        List<MassZone> into = new ArrayList<>();
         for (int i = 0; i < choice.length; i++) {
             if (choice[i] > 0) {
                 moved.add(items.get(i));

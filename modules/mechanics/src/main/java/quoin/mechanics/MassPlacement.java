@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import quoin.car.Axle;
+import quoin.car.MassZone;
 
 /**
  * Least mass and its place for a wanted front and left share. Exact: for one zone the wish is four conditions linear in
@@ -17,25 +18,6 @@ public final class MassPlacement {
     private static final int MAX_ROUNDS = 40;
 
     private MassPlacement() {
-    }
-
-    /**
-     * A part of the car where a mass may be fixed: a box seen from above at one height.
-     *
-     * @param name      as the racer calls it
-     * @param rearXMm   rear edge, forward of the front axle (behind is negative)
-     * @param frontXMm  front edge, not behind the rear edge
-     * @param rightYMm  right edge, left of the centre line (right is negative)
-     * @param leftYMm   left edge, not right of the right edge
-     * @param zMm       height of the mass above the pads
-     */
-    public record Zone(String name, double rearXMm, double frontXMm, double rightYMm, double leftYMm, double zMm) {
-        public Zone {
-            Require.finite(name + " z", zMm);
-            if (!(rearXMm <= frontXMm) || !(rightYMm <= leftYMm)) {
-                throw new InvalidInputException(name, "the rear edge must be behind the front edge and the right edge right of the left one");
-            }
-        }
     }
 
     /**
@@ -75,7 +57,7 @@ public final class MassPlacement {
      * @param massKg how much, 0 = nothing needed
      * @param place  its centre of gravity
      */
-    public record Placed(Zone zone, double massKg, SpacePoint place) {
+    public record Placed(MassZone zone, double massKg, SpacePoint place) {
 
         /** The mass put in. */
         public List<PointMass> change() {
@@ -134,7 +116,7 @@ public final class MassPlacement {
      * @param pieceKg the mass comes in whole pieces of this, kg; 0 = any mass
      * @return empty where no mass in this zone gives the wish
      */
-    public static Optional<Placed> byMoments(CarModel car, Equilibrium now, Zone zone, Wish wish, double pieceKg) {
+    public static Optional<Placed> byMoments(CarModel car, Equilibrium now, MassZone zone, Wish wish, double pieceKg) {
         Require.notNegative("piece_kg", pieceKg);
         Scale along = along(car);
         Scale across = across(car);
@@ -158,7 +140,7 @@ public final class MassPlacement {
      * The least mass in one zone with the exact equilibrium: what the body's own movement and unlike tracks add to the
      * shares is taken off the wish until the solved car meets it.
      */
-    public static Optional<Placed> exact(CarModel car, Zone zone, Wish wish, double pieceKg) {
+    public static Optional<Placed> exact(CarModel car, MassZone zone, Wish wish, double pieceKg) {
         Equilibrium now = CornerLoads.solve(car, Turns.NONE);
         return refined(car, now, wish, w -> byMoments(car, now, zone, w, pieceKg), Placed::change);
     }

@@ -19,11 +19,11 @@ import org.hipparchus.optim.linear.Relationship;
 import org.hipparchus.optim.linear.SimplexSolver;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.junit.jupiter.api.Test;
+import quoin.car.MassZone;
 import quoin.mechanics.MassMoves.Item;
 import quoin.mechanics.MassMoves.Moved;
 import quoin.mechanics.MassPlacement.Placed;
 import quoin.mechanics.MassPlacement.Wish;
-import quoin.mechanics.MassPlacement.Zone;
 
 class MassPlacementTest {
     private final CarModel car = TestCars.formula(OptionalDouble.of(220), 310);
@@ -34,7 +34,7 @@ class MassPlacementTest {
     }
 
     /** Least mass as a linear programme in the mass and its two moments, solved by a general-purpose simplex (Hipparchus). */
-    private Optional<Double> byProgramme(Zone zone, Wish wish) {
+    private Optional<Double> byProgramme(MassZone zone, Wish wish) {
         double m = car.totalMassKg();
         double l = TestCars.WHEELBASE;
         double t = (1520 + 1470) / 2.0;
@@ -74,7 +74,7 @@ class MassPlacementTest {
             double[] y = {-700 + 1400 * random.nextDouble(), -700 + 1400 * random.nextDouble()};
             Arrays.sort(x);
             Arrays.sort(y);
-            Zone zone = new Zone("sill", x[0], x[1], y[0], y[1], 100);
+            MassZone zone = new MassZone("sill", x[0], x[1], y[0], y[1], 100);
             Wish wish = new Wish(random.nextInt(3) == 0 ? OptionalDouble.empty() : of(now.shares().frontPercent() + 2 * random.nextGaussian()),
                     random.nextInt(3) == 0 ? OptionalDouble.empty() : of(now.shares().leftPercent() + 2 * random.nextGaussian()),
                     0.05 + 0.3 * random.nextDouble());
@@ -92,7 +92,7 @@ class MassPlacementTest {
     /** Lead for the left share, arm t/2 in the far sill: m = M (s' - s) / (p - s') with p = y/t + 1/2. */
     @Test
     void exactPlaceGivesTheWantedSharesWhenSolvedAgain() {
-        Zone sill = new Zone("left sill", -1500, -900, 500, 650, 120);
+        MassZone sill = new MassZone("left sill", -1500, -900, 500, 650, 120);
         Wish wish = new Wish(OptionalDouble.empty(), of(now.shares().leftPercent() + 0.5), 0.02);
         Placed placed = MassPlacement.exact(car, sill, wish, 0).orElseThrow();
         Equilibrium then = CornerLoads.solve(car.with(placed.change()), Turns.NONE);
@@ -104,7 +104,7 @@ class MassPlacementTest {
 
     @Test
     void wholePiecesAreRoundedUpAndStillInside() {
-        Zone nose = new Zone("nose", -200, 300, -200, 200, 120);
+        MassZone nose = new MassZone("nose", -200, 300, -200, 200, 120);
         Wish wish = new Wish(of(now.shares().frontPercent() + 0.6), OptionalDouble.empty(), 0.1);
         Placed placed = MassPlacement.exact(car, nose, wish, 2.5).orElseThrow();
         assertEquals(0, Math.IEEEremainder(placed.massKg(), 2.5), 1e-9);
@@ -114,9 +114,9 @@ class MassPlacementTest {
 
     @Test
     void aZoneOnTheWrongSideIsRefused() {
-        Zone right = new Zone("right sill", -1500, -900, -650, -500, 120);
+        MassZone right = new MassZone("right sill", -1500, -900, -650, -500, 120);
         assertTrue(MassPlacement.exact(car, right, new Wish(OptionalDouble.empty(), of(now.shares().leftPercent() + 0.5), 0.1), 0).isEmpty());
-        assertThrows(InvalidInputException.class, () -> new Zone("turned", 0, -100, 0, 100, 0));
+        assertThrows(IllegalArgumentException.class, () -> new MassZone("turned", 0, -100, 0, 100, 0));
     }
 
     /** A mass m moved by d across the car moves m d / t of load from side to side: 6 kg by 190 mm on 550 kg and 1495 mm. */
@@ -124,7 +124,7 @@ class MassPlacementTest {
     void movesMeetTheWishWithTheFewestMasses() {
         Item battery = new Item("battery", 14, new SpacePoint(-300, -190, 300));
         Item extinguisher = new Item("extinguisher", 4, new SpacePoint(-1400, -200, 200));
-        List<Zone> zones = List.of(new Zone("left floor", -1600, -200, 0, 500, 120), new Zone("tail", -2900, -2700, -300, 300, 300));
+        List<MassZone> zones = List.of(new MassZone("left floor", -1600, -200, 0, 500, 120), new MassZone("tail", -2900, -2700, -300, 300, 300));
         double step = 100 * 14 * 380 / (car.totalMassKg() * 1495);
         Wish wish = new Wish(OptionalDouble.empty(), of(now.shares().leftPercent() + step), 0.02);
         Moved moved = MassMoves.best(car, List.of(battery, extinguisher), zones, wish);
@@ -140,7 +140,7 @@ class MassPlacementTest {
         Random random = new Random(3);
         for (int n = 0; n < 60; n++) {
             Item one = new Item("one", 3 + 10 * random.nextDouble(), new SpacePoint(-2500 * random.nextDouble(), 0, 200));
-            Zone zone = new Zone("zone", -2000, -2000 + 1500 * random.nextDouble(), -300, -300 + 500 * random.nextDouble(), 200);
+            MassZone zone = new MassZone("zone", -2000, -2000 + 1500 * random.nextDouble(), -300, -300 + 500 * random.nextDouble(), 200);
             Wish wish = new Wish(of(now.shares().frontPercent() + random.nextGaussian()), of(now.shares().leftPercent() + random.nextGaussian()), 0.02);
             Moved moved = MassMoves.byMoments(car, now, List.of(one), List.of(zone), wish);
             double nearest = wish.missPercent(now.shares().frontPercent(), now.shares().leftPercent());

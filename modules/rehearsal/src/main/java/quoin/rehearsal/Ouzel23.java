@@ -20,6 +20,7 @@ import quoin.car.HeightPoint;
 import quoin.car.Instruments;
 import quoin.car.KnownMass;
 import quoin.car.LoadCase;
+import quoin.car.MassZone;
 import quoin.car.Masses;
 import quoin.car.PerAxle;
 import quoin.car.PerCorner;
@@ -95,7 +96,13 @@ public final class Ouzel23 {
         return new Masses(of(638), of(430), List.of(
                 new KnownMass("driver in the seat", KnownMass.Role.DRIVER, 76, -1420, -330, 330),
                 new KnownMass("driver's feet", KnownMass.Role.DRIVER, 10, -560, -300, 250),
-                new KnownMass("fuel", KnownMass.Role.FUEL, 20, -2050, 0, 360)));
+                new KnownMass("fuel", KnownMass.Role.FUEL, 20, -2050, 0, 360),
+                new KnownMass("battery", KnownMass.Role.PART, 6, -900, -190, 220),
+                new KnownMass("extinguisher", KnownMass.Role.PART, 4, -700, -300, 180)), List.of(
+                new MassZone("left sill", -1700, -700, 480, 620, 120),
+                new MassZone("passenger floor", -1600, -600, 120, 420, 110),
+                new MassZone("nose tray", 150, 350, -200, 200, 200),
+                new MassZone("tail tray", -2600, -2400, -250, 250, 320)));
     }
 
     private static List<HeightPoint> heightPoints() {

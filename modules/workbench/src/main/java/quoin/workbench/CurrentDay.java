@@ -1,5 +1,6 @@
 package quoin.workbench;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.Comparator;
@@ -10,17 +11,21 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.openide.DialogDisplayer;
 import org.openide.NotifyDescriptor;
 import org.openide.util.Lookup;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
+import quoin.car.Car;
 import quoin.car.ReadingId;
+import quoin.logbook.CarFile;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
 import quoin.logbook.Journal;
 import quoin.logbook.JournalException;
+import quoin.logbook.Library;
 import quoin.rehearsal.PracticeCar;
 import quoin.workflow.Gate;
 import quoin.workflow.NextStep;
@@ -216,6 +221,30 @@ public final class CurrentDay {
     /** Closes the day's work where the rules allow it, or with a written reason whatever they say. */
     public boolean closeDay(Optional<String> reason) {
         return through(day -> reason.isPresent() ? order.close(day, reason.get()) : order.close(day));
+    }
+
+    /**
+     * Changes what is known of the car, in the open day and in the car's own file, so that later days begin with it. The file
+     * keeps whatever else it says.
+     *
+     * @return false where it could not be written; the failure listeners have then been told
+     */
+    public boolean keepOnCar(UnaryOperator<Car> change) {
+        if (snapshot == null) {
+            return false;
+        }
+        Car changed = change.apply(snapshot.car());
+        Optional<Path> file = Library.carFileOf(journal.folder());
+        if (!changed.equals(snapshot.car()) && !record("", h -> new Entry.CarDescribed(h, changed))) {
+            return false;
+        }
+        try {
+            file.ifPresent(f -> CarFile.write(f, change.apply(CarFile.read(f))));
+            return true;
+        } catch (JournalException e) {
+            failureListeners.forEach(l -> l.accept(e.getMessage()));
+            return false;
+        }
     }
 
     private boolean through(Function<Day, ? extends Gate<? extends Entry>> asked) {

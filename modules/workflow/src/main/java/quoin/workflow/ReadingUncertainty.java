@@ -90,6 +90,8 @@ public final class ReadingUncertainty {
             case TOE, THRUST_ANGLE, TOTAL_TOE -> Math.toDegrees(0.1 / chord(reading));
             case KPI -> 0.5;
             case WHEELBASE, SETBACK -> 0.5;
+            case CIRCUMFERENCE -> 0.5;
+            case CG_HEIGHT -> 5;
             case TURN_TOE_OUT -> 0.2;
             case PAD_HEIGHT -> 0.3;
             case PRESSURE -> 0.01;
@@ -115,7 +117,7 @@ public final class ReadingUncertainty {
             case CAMBER -> angle;
             case CASTER -> CASTER_FACTOR * angle;
             case KPI -> KPI_FACTOR * angle;
-            case WHEELBASE, SETBACK -> TAPE_MM / Math.sqrt(12);
+            case WHEELBASE, SETBACK, CIRCUMFERENCE, CG_HEIGHT -> TAPE_MM / Math.sqrt(12);
             case TURN_TOE_OUT -> Math.sqrt(2) * TURN_PLATE_DEG / Math.sqrt(12);
             case TOE -> toe;
             case PRESSURE -> 0.01;

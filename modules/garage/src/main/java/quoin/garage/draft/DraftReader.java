@@ -117,7 +117,7 @@ final class DraftReader {
         for (int row : draft.massRows()) {
             mass(row).ifPresent(known::add);
         }
-        return new Masses(total, cgHeight, known);
+        return new Masses(total, cgHeight, known, draft.basis().map(c -> c.masses().zones()).orElse(List.of()));
     }
 
     /** A row without a figure is not a mass yet. */

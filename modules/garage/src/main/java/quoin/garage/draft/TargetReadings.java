@@ -85,7 +85,8 @@ final class TargetReadings {
             case CAMBER -> 0.1;
             case CASTER, KPI, TURN_TOE_OUT -> 0.25;
             case THRUST_ANGLE -> 0.05;
-            case TOTAL, WHEELBASE, SETBACK -> 2;
+            case TOTAL, WHEELBASE, SETBACK, CIRCUMFERENCE -> 2;
+            case CG_HEIGHT -> 10;
             case PAD_HEIGHT, SCALE_ZERO -> 0.5;
             case PRESSURE -> 0.05;
         };

@@ -16,6 +16,7 @@ import quoin.car.HeightPoint;
 import quoin.car.Instruments;
 import quoin.car.KnownMass;
 import quoin.car.LoadCase;
+import quoin.car.MassZone;
 import quoin.car.Masses;
 import quoin.car.PerAxle;
 import quoin.car.PerCorner;
@@ -121,12 +122,16 @@ public final class CarJson {
         put(node, "cgHeightMm", masses.cgHeightMm());
         masses.known().forEach(m -> node.withArray("known").addObject().put("name", m.name()).put("role", ROLES.text(m.role()))
                 .put("massKg", m.massKg()).put("xMm", m.xMm()).put("yMm", m.yMm()).put("zMm", m.zMm()));
+        masses.zones().forEach(z -> node.withArray("zones").addObject().put("name", z.name()).put("rearXMm", z.rearXMm())
+                .put("frontXMm", z.frontXMm()).put("rightYMm", z.rightYMm()).put("leftYMm", z.leftYMm()).put("zMm", z.zMm()));
     }
 
     private static Masses readMasses(Fields in) {
         return new Masses(in.optionalNumber("totalKg"), in.optionalNumber("cgHeightMm"), in.list("known",
                 m -> new KnownMass(m.text("name"), m.parsed("role", ROLES::read), m.number("massKg"), m.number("xMm"),
-                        m.number("yMm"), m.number("zMm"))));
+                        m.number("yMm"), m.number("zMm"))), in.list("zones",
+                z -> new MassZone(z.text("name"), z.number("rearXMm"), z.number("frontXMm"), z.number("rightYMm"),
+                        z.number("leftYMm"), z.number("zMm"))));
     }
 
     private static void writePoint(ObjectNode node, HeightPoint point) {

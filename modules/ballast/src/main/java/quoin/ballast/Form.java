@@ -1,0 +1,207 @@
+package quoin.ballast;
+
+import java.awt.BorderLayout;
+import java.awt.Font;
+import java.awt.GridBagLayout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import org.openide.util.NbBundle.Messages;
+import quoin.quantities.Dimension;
+import quoin.quantities.Quantities;
+import quoin.quantities.QuantityFormatException;
+import quoin.workbench.DisplayUnits;
+import quoin.workbench.Looks;
+import quoin.workbench.WrapText;
+
+/** Lines of labelled figures. What cannot be read is named under the form with its remedy; nothing typed is lost. */
+@Messages({
+    "# {0} - field", "# {1} - problem", "# {2} - remedy", "form.problem={0}: {1}; {2}",
+    "# {0} - name", "# {1} - unit", "form.unit={0}, {1}",
+    "# {0} - line", "# {1} - corner", "form.spoken={0}, {1}"})
+final class Form extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+    private static final int COLUMNS = 5;
+    private static final int WORD_COLUMNS = 14;
+
+    /** One field. */
+    final class Figure {
+        private final String name;
+        private final Dimension dimension;
+        private final JTextField field;
+
+        private Figure(String name, Dimension dimension, int columns) {
+            this.name = name;
+            this.dimension = dimension;
+            this.field = Looks.field(columns, 1.1, Font.PLAIN);
+            field.getAccessibleContext().setAccessibleName(name);
+            field.getDocument().addDocumentListener(new Told());
+        }
+
+        JTextField field() {
+            return field;
+        }
+
+        boolean isBlank() {
+            return field.getText().isBlank();
+        }
+
+        void setText(String text) {
+            if (!field.getText().equals(text)) {
+                field.setText(text);
+            }
+        }
+
+        String text() {
+            return field.getText().strip();
+        }
+
+        /** The value in the base unit; empty where the field is blank or its problem has been noted. */
+        OptionalDouble value(DisplayUnits units) {
+            if (isBlank()) {
+                return OptionalDouble.empty();
+            }
+            try {
+                return OptionalDouble.of(Quantities.parse(field.getText(), dimension, units.preferences()));
+            } catch (QuantityFormatException e) {
+                problem(Bundle.form_problem(name, e.problem(), e.remedy()));
+                return OptionalDouble.empty();
+            }
+        }
+
+        double valueOr(double otherwise, DisplayUnits units) {
+            return value(units).orElse(otherwise);
+        }
+    }
+
+    private final class Told implements DocumentListener {
+        @Override
+        public void insertUpdate(DocumentEvent e) {
+            changed();
+        }
+
+        @Override
+        public void removeUpdate(DocumentEvent e) {
+            changed();
+        }
+
+        @Override
+        public void changedUpdate(DocumentEvent e) {
+            // attributes only
+        }
+
+        private void changed() {
+            if (!quiet) {
+                onChange.run();
+            }
+        }
+    }
+
+    private final transient Runnable onChange;
+    private final JPanel grid = new JPanel(new GridBagLayout());
+    private final WrapText problems = new WrapText("", 1, Font.BOLD);
+    private final transient List<Figure> figures = new ArrayList<>();
+    private final transient List<JLabel> unitLabels = new ArrayList<>();
+    private final transient List<Dimension> unitDimensions = new ArrayList<>();
+    private boolean quiet;
+    private int row;
+
+    /** @param onChange runs after every change of a field */
+    Form(Runnable onChange) {
+        super(new BorderLayout());
+        this.onChange = onChange;
+        add(grid, BorderLayout.CENTER);
+        add(problems, BorderLayout.SOUTH);
+    }
+
+    /** A line with one field, its unit and a remark. */
+    Figure add(String label, Dimension dimension, String remark) {
+        return addRow(label, dimension, List.of(""), remark).get(0);
+    }
+
+    /** A line with several fields, each under a heading of its own such as a corner. */
+    List<Figure> addRow(String label, Dimension dimension, List<String> heads, String remark) {
+        if (heads.size() > 1) {
+            for (int i = 0; i < heads.size(); i++) {
+                grid.add(Looks.label(heads.get(i), 1, Font.BOLD), Looks.closeCell(1 + i, row, 0));
+            }
+            row++;
+        }
+        JLabel name = Looks.label(label, 1, Font.PLAIN);
+        grid.add(name, Looks.closeCell(0, row, 0));
+        List<Figure> added = new ArrayList<>();
+        for (int i = 0; i < heads.size(); i++) {
+            Figure figure = new Figure(heads.get(i).isEmpty() ? label : Bundle.form_spoken(label, heads.get(i)), dimension, COLUMNS);
+            grid.add(figure.field(), Looks.closeCell(1 + i, row, 0));
+            added.add(figure);
+        }
+        name.setLabelFor(added.get(0).field());
+        JLabel unit = Looks.label("", 1, Font.PLAIN);
+        unitLabels.add(unit);
+        unitDimensions.add(dimension);
+        grid.add(unit, Looks.closeCell(1 + heads.size(), row, remark.isEmpty() ? 1 : 0));
+        if (!remark.isEmpty()) {
+            var cell = Looks.closeCell(2 + heads.size(), row, 1);
+            cell.gridwidth = 5;
+            grid.add(new WrapText(remark), cell);
+        }
+        row++;
+        figures.addAll(added);
+        return added;
+    }
+
+    /** A field for words. */
+    JTextField addWords(String label) {
+        JLabel name = Looks.label(label, 1, Font.PLAIN);
+        JTextField field = Looks.field(WORD_COLUMNS, 1.1, Font.PLAIN);
+        field.getAccessibleContext().setAccessibleName(label);
+        name.setLabelFor(field);
+        grid.add(name, Looks.closeCell(0, row, 0));
+        var cell = Looks.closeCell(1, row, 1);
+        cell.gridwidth = 6;
+        grid.add(field, cell);
+        row++;
+        return field;
+    }
+
+    /** Names the units and forgets the problems noted before; call it before reading the fields. */
+    void begin(DisplayUnits units) {
+        for (int i = 0; i < unitLabels.size(); i++) {
+            unitLabels.get(i).setText(units.preferences().unit(unitDimensions.get(i)).symbol());
+        }
+        problems.setText("");
+    }
+
+    /** Notes a problem, name of the field first and the remedy last. */
+    void problem(String words) {
+        problems.setText(problems.getText().isEmpty() ? words : problems.getText() + "\n" + words);
+    }
+
+    boolean hasProblems() {
+        return !problems.getText().isEmpty();
+    }
+
+    void clear() {
+        fill(() -> figures.forEach(f -> f.setText("")));
+    }
+
+    /** Fills fields without telling of each. */
+    void fill(Runnable filling) {
+        quiet = true;
+        filling.run();
+        quiet = false;
+        onChange.run();
+    }
+
+    void toFirst() {
+        if (!figures.isEmpty()) {
+            figures.get(0).field().requestFocusInWindow();
+        }
+    }
+}
