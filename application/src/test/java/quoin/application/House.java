@@ -27,6 +27,7 @@ final class House {
                     "seat-view",
                     "setup-sheet",
                     "exchange",
+                    "curves",
                     "command-line"));
 
     /** The only looks along a floor. */

@@ -1,0 +1,2 @@
+/** How curves and geometry are drawn and exported. */
+package quoin.curves.draw;

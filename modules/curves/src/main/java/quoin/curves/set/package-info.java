@@ -1,0 +1,2 @@
+/** The curves of an axle, without a window. */
+package quoin.curves.set;
