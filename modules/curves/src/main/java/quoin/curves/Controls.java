@@ -34,9 +34,9 @@ import quoin.workbench.WrapLayout;
 
 /** What is chosen over the curves: axle, output, what runs along, how far, and an adjuster to turn. */
 @Messages({
-    "choose.axle=A&xle:", "choose.output=&Output:", "choose.sweep=A&gainst:", "choose.range=&Range, mm:", "choose.turn=&Turn:",
+    "choose.axle=Ax&le:", "choose.output=&Output:", "choose.sweep=&Against:", "choose.range=&Range, mm:", "choose.turn=T&urn:",
     "choose.front=Front", "choose.rear=Rear", "choose.travel=Wheel travel", "choose.rack=Rack travel", "choose.noTurn=Nothing",
-    "choose.amount=Amount of the turn"})
+    "choose.amount=Amount of the turn, by steps of the adjuster"})
 final class Controls {
 
     private static final int MOST_TURNS = 3;
@@ -53,6 +53,7 @@ final class Controls {
     private final JSlider amount = new JSlider(-MOST_SHIM_STEPS, MOST_SHIM_STEPS, 0);
     private final JLabel amountWords = Looks.label(" ", 1, Font.BOLD);
     private final JPanel panel = new JPanel(new WrapLayout());
+    private final JPanel turn = new JPanel(new WrapLayout());
     private final Runnable onChange;
     private boolean filling;
     private AdjusterWords words;
@@ -64,11 +65,10 @@ final class Controls {
         add(Bundle.choose_output(), output);
         add(Bundle.choose_sweep(), sweep);
         add(Bundle.choose_range(), range);
-        add(Bundle.choose_turn(), adjuster);
         amount.getAccessibleContext().setAccessibleName(Bundle.choose_amount());
-        amount.setSnapToTicks(true);
-        panel.add(amount);
-        panel.add(amountWords);
+        turn.add(pair(Bundle.choose_turn(), adjuster));
+        turn.add(amount);
+        turn.add(amountWords);
         axle.addActionListener(e -> changed());
         output.addActionListener(e -> changed());
         sweep.addActionListener(e -> changed());
@@ -101,17 +101,21 @@ final class Controls {
     }
 
     private void add(String text, Component field) {
+        panel.add(pair(text, field));
+    }
+
+    private static JPanel pair(String text, Component field) {
         JLabel label = new JLabel();
         Mnemonics.setLocalizedText(label, text);
         label.setLabelFor(field);
         JPanel pair = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.3), 0));
         pair.add(label);
         pair.add(field);
-        panel.add(pair);
+        return pair;
     }
 
     JPanel component() {
-        return panel;
+        return Looks.column(panel, turn);
     }
 
     private void changed() {

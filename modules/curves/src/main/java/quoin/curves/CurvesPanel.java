@@ -2,13 +2,18 @@ package quoin.curves;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Font;
+import java.awt.GridBagConstraints;
+import java.awt.GridBagLayout;
+import java.awt.Insets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -47,14 +52,15 @@ import quoin.workbench.WrapText;
 
 /** The chart, the geometry beside it and what is chosen over them. Used on the event thread; the solving is done beside it. */
 @Messages({
-    "# {0} - car", "# {1} - axle", "# {2} - output", "title.chart={0}, {1}: {2}",
-    "# {0} - axle", "# {1} - output", "title.example=EXAMPLE, not this car. {0}: {1}",
+    "# {0} - car", "# {1} - axle", "# {2} - output", "title.chart={0}, {1} axle: {2}",
+    "# {0} - axle", "# {1} - output", "title.example=Example, not this car; {0} axle: {1}",
     "title.front=front", "title.rear=rear",
     "place.travel=Wheel tra&vel:", "place.rack=Rac&k:", "# {0} - figure", "place.mm={0} mm",
     "# {0} - wheel", "# {1} - figure", "value.before={0} {1}", "# {0} - wheel", "# {1} - figure", "value.after={0} turned {1}",
-    "save.svg=Save &SVG...", "save.png=Save &PNG...", "save.csv=Save CS&V...", "example.end=Back to this &car",
+    "save.svg=Save SV&G...", "save.png=Save &PNG...", "save.csv=Save &CSV...", "example.end=&Back to this car",
     "note.unknown=The type of this axle does not say what this adjuster does to a curve.",
     "note.lift=A perch or pushrod moves no joint: the same curve from another ride height, what it does to the other corners left out.",
+    "note.alike=Left and right lie on one another.",
     "note.toe=Bump steer measured in the wheel angles window is laid over this curve as crosses.",
     "# {0} - corner", "# {1} - why", "note.stopped={0}: {1}."})
 final class CurvesPanel {
@@ -80,6 +86,7 @@ final class CurvesPanel {
     private final Latest poseWork = new Latest("geometry");
     private CurveChart chart;
     private boolean example;
+    private boolean focusWanted;
     private Shown shown;
 
     /** What is on the screen. */
@@ -105,18 +112,33 @@ final class CurvesPanel {
         JPanel foot = Looks.column(slider, values, notes, files());
         foot.setBorder(Looks.padding(0.3, 0.9));
         JPanel drawn = new JPanel(new BorderLayout());
-        drawn.add(Looks.twoColumns(chartPanel, geometryView, 0.58), BorderLayout.CENTER);
+        drawn.add(sideBySide(chartPanel, geometryView), BorderLayout.CENTER);
         drawn.add(foot, BorderLayout.SOUTH);
         middle.add(drawn, CURVES);
         middle.add(missing, MISSING);
         component.add(controls.component(), BorderLayout.NORTH);
         component.add(middle, BorderLayout.CENTER);
+        component.setMinimumSize(new Dimension(0, 0));
         UIManager.addPropertyChangeListener(e -> {
             if (e.getPropertyName().equals("lookAndFeel")) {
                 restyle();
                 changed();
             }
         });
+    }
+
+    private static JPanel sideBySide(JComponent left, JComponent right) {
+        JPanel panel = new JPanel(new GridBagLayout());
+        Dimension small = new Dimension(Looks.em(12), Looks.em(8));
+        double[] share = {0.58, 0.42};
+        JComponent[] parts = {left, right};
+        for (int i = 0; i < parts.length; i++) {
+            parts[i].setPreferredSize(small);
+            parts[i].setMinimumSize(small);
+            panel.add(parts[i], new GridBagConstraints(i, 0, 1, 1, share[i], 1, GridBagConstraints.CENTER, GridBagConstraints.BOTH,
+                    new Insets(0, 0, 0, 0), 0, 0));
+        }
+        return panel;
     }
 
     private JPanel files() {
@@ -145,14 +167,15 @@ final class CurvesPanel {
         if (shown != null) {
             place.requestFocusInWindow();
         } else {
-            controls.component().transferFocus();
+            focusWanted = true;
         }
     }
 
     private void example(boolean on) {
         example = on;
+        shown = null;
+        focusWanted = on;
         dayChanged();
-        toSlider();
     }
 
     private Car car(DaySnapshot day) {
@@ -233,6 +256,10 @@ final class CurvesPanel {
         chart.show(solved.set(), output.get(), measured(day.get()), title(day.get(), output.get()));
         notes.setText(notes(day.get(), output.get()));
         placed();
+        if (focusWanted) {
+            focusWanted = false;
+            place.requestFocusInWindow();
+        }
     }
 
     private String title(DaySnapshot day, CurveOutput output) {
@@ -248,6 +275,9 @@ final class CurvesPanel {
         } else if (controls.adjuster().filter(a -> isSpringLeg(a.id())).isPresent()) {
             text.append(Bundle.note_lift()).append(' ');
         }
+        if (alike(output)) {
+            text.append(Bundle.note_alike()).append(' ');
+        }
         if (output == CurveOutput.TOE && measured(day).isEmpty() && !example) {
             text.append(Bundle.note_toe()).append(' ');
         }
@@ -255,6 +285,13 @@ final class CurvesPanel {
             curve.stopped().ifPresent(why -> text.append(Bundle.note_stopped(curve.corner(), why)).append(' '));
         }
         return text.isEmpty() ? " " : text.toString().strip();
+    }
+
+    private boolean alike(CurveOutput output) {
+        List<double[][]> both = shown.set().curves().stream().filter(c -> !c.after()).map(c -> c.points(output)).toList();
+        double[] left = both.get(0)[1];
+        double[] right = both.get(1)[1];
+        return left.length == right.length && IntStream.range(0, left.length).allMatch(i -> Math.abs(left[i] - right[i]) < 1e-6);
     }
 
     private static boolean isSpringLeg(AdjusterId id) {

@@ -39,15 +39,18 @@ public final class CurveChart {
     private final NumberAxis y;
     private final ValueMarker place = new ValueMarker(0);
 
+    /** Shows nothing yet. */
     public CurveChart(Ink ink) {
         this.ink = ink;
         x = axis();
         y = axis();
-        plot = new XYPlot(new DefaultXYDataset(), x, y, null);
+        plot = new XYPlot(new DefaultXYDataset(), x, y, renderer(ink));
         plot.setBackgroundPaint(ink.ground());
         plot.setOutlinePaint(ink.faint());
         plot.setRangeGridlinePaint(ink.faint());
         plot.setDomainGridlinePaint(ink.faint());
+        plot.setRangeGridlineStroke(ink.hair());
+        plot.setDomainGridlineStroke(ink.hair());
         plot.setDomainZeroBaselineVisible(true);
         plot.setDomainZeroBaselinePaint(ink.faint());
         plot.setRangeZeroBaselineVisible(true);
@@ -89,7 +92,7 @@ public final class CurveChart {
     public void show(CurveSet set, CurveOutput output, List<MeasuredToe> measured, String title) {
         chart.setNotify(false);
         DefaultXYDataset data = new DefaultXYDataset();
-        XYLineAndShapeRenderer renderer = renderer();
+        XYLineAndShapeRenderer renderer = renderer(ink);
         Sweep sweep = set.request().sweep();
         for (Curve curve : set.curves()) {
             add(data, renderer, name(curve), curve.points(output), new Style(curve.corner().isLeft(), curve.after(), false));
@@ -135,7 +138,7 @@ public final class CurveChart {
         };
     }
 
-    private XYLineAndShapeRenderer renderer() {
+    private static XYLineAndShapeRenderer renderer(Ink ink) {
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false) {
             private static final long serialVersionUID = 1L;
 

@@ -49,19 +49,25 @@ final class GeometryPainter {
         g.setColor(ink.text());
         g.drawString(view.title(), (float) (area.getX() + ink.em() * 0.4), (float) (area.getY() + ink.em() * 1.1));
         fit(area, frame);
-        for (StandingWheel wheel : pose.wheels()) {
+        List<StandingWheel> seen = pose.wheels().stream().filter(this::isSeen).toList();
+        for (StandingWheel wheel : seen) {
             wheel(g, wheel);
         }
         ground(g, area, frame);
-        for (StandingWheel wheel : pose.wheels()) {
+        for (StandingWheel wheel : seen) {
             wheel.members().forEach(member -> member(g, member, wheel.after()));
         }
-        for (StandingWheel wheel : pose.wheels()) {
+        for (StandingWheel wheel : seen) {
             if (!wheel.after()) {
                 wheel.members().forEach(member -> joints(g, member));
                 name(g, wheel);
             }
         }
+    }
+
+    /** From the left, the right wheel stands behind the left one. */
+    private boolean isSeen(StandingWheel wheel) {
+        return view != View.SIDE || wheel.corner().isLeft() || wheel.after();
     }
 
     private void fit(Rectangle2D area, AxlePose frame) {
@@ -118,8 +124,8 @@ final class GeometryPainter {
             g.setColor(new Color(text.getRed(), text.getGreen(), text.getBlue(), 28));
             g.fill(outline);
         }
-        g.setColor(wheel.after() ? ink.text() : ink.faint());
-        g.setStroke(wheel.after() ? ink.dots() : ink.line(true, false));
+        g.setColor(ink.text());
+        g.setStroke(wheel.after() ? ink.dots() : ink.hair());
         g.draw(outline);
     }
 

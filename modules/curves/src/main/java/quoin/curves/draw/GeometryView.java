@@ -7,13 +7,13 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Arrays;
 import java.util.function.Supplier;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
 import quoin.curves.set.AxlePose;
 
 /** The axle from ahead, from the left and from above, at one position. */
 @Messages("geometry.name=The axle from ahead, from the left and from above")
-public final class GeometryView extends JComponent {
+public final class GeometryView extends JPanel {
 
     private static final long serialVersionUID = 1L;
 

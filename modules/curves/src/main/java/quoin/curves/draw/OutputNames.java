@@ -4,16 +4,22 @@ import org.openide.util.NbBundle;
 import org.openide.util.NbBundle.Messages;
 import quoin.suspension.CurveOutput;
 
-/** What the outputs are called, with which way is plus. */
+/** What the outputs are called, and which way is plus. */
 @Messages({
-    "output.CAMBER=Camber, plus is top outboard", "output.TOE=Toe, plus is in", "output.CASTER=Caster, plus is top rearward",
-    "output.KPI=Kingpin inclination, plus is top inboard", "output.SCRUB_RADIUS=Scrub radius", "output.TRAIL=Trail",
-    "output.SCRUB_RADIUS_WHEEL=Scrub radius, along the wheel's own axes", "output.TRAIL_WHEEL=Trail, along the wheel's own axes",
-    "output.HALF_TRACK_CHANGE=Half-track change, plus is outboard", "output.WHEELBASE_CHANGE=Wheelbase change, plus is forward",
-    "output.BUMP_STEER=Bump steer, plus is toe-in in bump", "output.BUMP_CAMBER=Camber gain",
-    "output.ROLL_CENTRE_HEIGHT=Roll centre above the ground", "output.ROLL_CENTRE_HEIGHT_PATH=Roll centre, from the path of the contact point",
-    "output.COIL_LENGTH=Coil-over length", "output.MOTION_RATIO=Motion ratio, spring per wheel",
-    "# {0} - output", "# {1} - unit", "output.withUnit={0}, {1}"})
+    "output.CAMBER=Camber", "output.TOE=Toe", "output.CASTER=Caster", "output.KPI=Kingpin inclination",
+    "output.SCRUB_RADIUS=Scrub radius", "output.TRAIL=Trail", "output.SCRUB_RADIUS_WHEEL=Scrub radius, wheel's axes",
+    "output.TRAIL_WHEEL=Trail, wheel's axes", "output.HALF_TRACK_CHANGE=Half-track change",
+    "output.WHEELBASE_CHANGE=Wheelbase change", "output.BUMP_STEER=Bump steer", "output.BUMP_CAMBER=Camber gain",
+    "output.ROLL_CENTRE_HEIGHT=Roll centre height", "output.ROLL_CENTRE_HEIGHT_PATH=Roll centre, patch path",
+    "output.COIL_LENGTH=Coil-over length", "output.MOTION_RATIO=Motion ratio",
+    "sign.CAMBER=plus is top outboard", "sign.TOE=plus is in", "sign.CASTER=plus is top rearward", "sign.KPI=plus is top inboard",
+    "sign.SCRUB_RADIUS=plus is axis inboard of the contact", "sign.TRAIL=plus is axis ahead of the contact",
+    "sign.SCRUB_RADIUS_WHEEL=plus is axis inboard of the contact", "sign.TRAIL_WHEEL=plus is axis ahead of the contact",
+    "sign.HALF_TRACK_CHANGE=plus is outboard", "sign.WHEELBASE_CHANGE=plus is forward", "sign.BUMP_STEER=plus is toe-in in bump",
+    "sign.BUMP_CAMBER=plus is top outboard in bump", "sign.ROLL_CENTRE_HEIGHT=above the ground",
+    "sign.ROLL_CENTRE_HEIGHT_PATH=above the ground", "sign.COIL_LENGTH=joint to joint", "sign.MOTION_RATIO=spring per wheel",
+    "# {0} - output", "# {1} - sign", "output.plain={0}, {1}",
+    "# {0} - output", "# {1} - unit", "# {2} - sign", "output.withUnit={0}, {1}, {2}"})
 public final class OutputNames {
 
     private OutputNames() {
@@ -24,6 +30,8 @@ public final class OutputNames {
     }
 
     static String withUnit(CurveOutput output) {
-        return output.unit().isEmpty() ? of(output) : Bundle.output_withUnit(of(output), output.unit());
+        String sign = NbBundle.getMessage(OutputNames.class, "sign." + output.name());
+        return output.unit().isEmpty() ? Bundle.output_plain(of(output), sign)
+                : Bundle.output_withUnit(of(output), output.unit(), sign);
     }
 }
