@@ -62,6 +62,8 @@ public final class CurveChart {
         plot.addDomainMarker(place, Layer.BACKGROUND);
         chart = new JFreeChart("", ink.bold(), plot, false);
         chart.setBackgroundPaint(ink.ground());
+        double room = ink.em() * 0.5;
+        chart.setPadding(new RectangleInsets(room, room, room, 2 * ink.em()));
         chart.getTitle().setPaint(ink.text());
         LegendTitle legend = new LegendTitle(plot);
         legend.setItemFont(ink.font());
