@@ -21,6 +21,7 @@ final class House {
             Floor.SECOND, List.of("adjustment", "workflow", "rehearsal"),
             Floor.WORKBENCH, List.of("workbench"),
             Floor.TOP, List.of("preparation", "ride-height", "corner-weights", "wheel-angles", "final-recheck",
+                    "comparison",
                     "garage",
                     "ballast",
                     "help",

@@ -1,0 +1,70 @@
+package quoin.comparison;
+
+import java.awt.BorderLayout;
+import org.openide.awt.ActionID;
+import org.openide.awt.ActionReference;
+import org.openide.awt.ActionReferences;
+import org.openide.util.NbBundle.Messages;
+import org.openide.windows.TopComponent;
+import org.openide.windows.WindowManager;
+import quoin.workbench.CurrentDay;
+
+/** Two states of the car side by side. */
+@TopComponent.Description(preferredID = "comparison", persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
+@TopComponent.Registration(mode = "editor", openAtStartup = false, position = 600)
+@TopComponent.OpenActionRegistration(displayName = "#CTL_Comparison", preferredID = "comparison")
+@ActionID(category = "Day", id = "quoin.comparison.ComparisonWindow")
+@ActionReferences({
+    @ActionReference(path = "Menu/Day", position = 100),
+    @ActionReference(path = "Shortcuts", name = "O-7")})
+@Messages({"CTL_Comparison=&Compare", "comparison.title=Compare"})
+public final class ComparisonWindow extends TopComponent {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient CurrentDay current = CurrentDay.inUse();
+    private final ComparisonPanel panel = new ComparisonPanel(current);
+    private final transient Runnable onChange = this::dayChanged;
+
+    public ComparisonWindow() {
+        setName(Bundle.comparison_title());
+        setDisplayName(Bundle.comparison_title());
+        setLayout(new BorderLayout());
+        add(panel, BorderLayout.CENTER);
+    }
+
+    /** Opens the window on the angles before and after the weights were taken again. */
+    static void showAnglesBeforeAndAfter() {
+        if (WindowManager.getDefault().findTopComponent("comparison") instanceof ComparisonWindow window) {
+            window.open();
+            window.requestActive();
+            window.panel.showBeforeAndAfterReweigh();
+        }
+    }
+
+    @Override
+    protected void componentOpened() {
+        current.addListener(onChange);
+    }
+
+    @Override
+    protected void componentClosed() {
+        current.removeListener(onChange);
+    }
+
+    @Override
+    protected void componentShowing() {
+        panel.refresh();
+    }
+
+    @Override
+    protected void componentActivated() {
+        panel.toChoice();
+    }
+
+    private void dayChanged() {
+        if (isShowing()) {
+            panel.refresh();
+        }
+    }
+}

@@ -1,0 +1,86 @@
+package quoin.comparison;
+
+import java.awt.Component;
+import java.awt.Font;
+import java.util.List;
+import javax.swing.JLabel;
+import javax.swing.JTable;
+import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.DefaultTableModel;
+import org.openide.util.NbBundle.Messages;
+import quoin.workbench.Looks;
+import quoin.workbench.Mark;
+import quoin.workbench.ReadingFormat;
+import quoin.workbench.VerdictWords;
+
+/** The readings of two states line by line; the arrow keys go through them. */
+@Messages({
+    "table.name=Readings compared", "table.reading=Reading", "table.from=First", "table.to=Second",
+    "table.difference=Difference", "table.word=In words"})
+final class LinesTable extends JTable {
+
+    private static final long serialVersionUID = 1L;
+    private static final int WORD = 4;
+
+    LinesTable() {
+        super(model());
+        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        setName("comparison.lines");
+        getAccessibleContext().setAccessibleName(Bundle.table_name());
+        getTableHeader().setReorderingAllowed(false);
+        setFillsViewportHeight(true);
+        setShowVerticalLines(false);
+        setRowHeight(Looks.em(1.7));
+        setFont(Looks.font(1.05, Font.PLAIN));
+        DefaultTableCellRenderer right = new DefaultTableCellRenderer();
+        right.setHorizontalAlignment(SwingConstants.RIGHT);
+        for (int column = 1; column < WORD; column++) {
+            getColumnModel().getColumn(column).setCellRenderer(right);
+        }
+        getColumnModel().getColumn(WORD).setCellRenderer(new Word());
+        int[] widths = {15, 6, 6, 10, 9};
+        for (int i = 0; i < widths.length; i++) {
+            getColumnModel().getColumn(i).setPreferredWidth(Looks.em(widths[i]));
+        }
+    }
+
+    private static DefaultTableModel model() {
+        String[] heads = {Bundle.table_reading(), Bundle.table_from(), Bundle.table_to(), Bundle.table_difference(), Bundle.table_word()};
+        return new DefaultTableModel(heads, 0) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public boolean isCellEditable(int row, int column) {
+                return false;
+            }
+        };
+    }
+
+    void show(List<StateComparison.Line> lines, ReadingFormat format) {
+        DefaultTableModel model = (DefaultTableModel) getModel();
+        int selected = getSelectedRow();
+        model.setRowCount(0);
+        for (StateComparison.Line line : lines) {
+            model.addRow(new Object[] {format.nameWithUnit(line.reading()), ComparisonWords.value(line.from(), line.reading(), format),
+                ComparisonWords.value(line.to(), line.reading(), format), ComparisonWords.difference(line, format), ComparisonWords.word(line)});
+        }
+        if (!lines.isEmpty()) {
+            int row = Math.max(0, Math.min(selected, lines.size() - 1));
+            setRowSelectionInterval(row, row);
+        }
+    }
+
+    private static final class Word extends DefaultTableCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getTableCellRendererComponent(JTable table, Object value, boolean selected, boolean focused, int row, int column) {
+            VerdictWords words = (VerdictWords) value;
+            JLabel label = (JLabel) super.getTableCellRendererComponent(table, words.word(), selected, focused, row, column);
+            label.setIcon(words.mark() == Mark.NONE ? null : words.mark().icon(0.9));
+            return label;
+        }
+    }
+}
