@@ -16,7 +16,7 @@ import quoin.workbench.CurrentDay;
 @ActionID(category = "Day", id = "quoin.comparison.ComparisonWindow")
 @ActionReferences({
     @ActionReference(path = "Menu/Day", position = 100),
-    @ActionReference(path = "Shortcuts", name = "O-7")})
+    @ActionReference(path = "Shortcuts", name = "D-T")})
 @Messages({"CTL_Comparison=&Compare", "comparison.title=Compare"})
 public final class ComparisonWindow extends TopComponent {
 
