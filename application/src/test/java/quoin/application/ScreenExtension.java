@@ -5,7 +5,6 @@ import org.junit.jupiter.api.extension.ConditionEvaluationResult;
 import org.junit.jupiter.api.extension.ExecutionCondition;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ExtensionContext.Namespace;
-import org.junit.jupiter.api.extension.ExtensionContext.Store;
 import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 
@@ -15,7 +14,7 @@ final class ScreenExtension implements ExecutionCondition, ParameterResolver, Af
     private static final Namespace HERE = Namespace.create(ScreenExtension.class);
 
     /** Holds the screen in the test's store, which closes it with the test. */
-    private record Held(Screen screen) implements Store.CloseableResource, AutoCloseable {
+    private record Held(Screen screen) implements AutoCloseable {
         @Override
         public void close() {
             screen.close();

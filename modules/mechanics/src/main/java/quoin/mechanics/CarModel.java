@@ -118,7 +118,8 @@ public record CarModel(double sprungMassKg, SpacePoint sprungCg, PerCorner<Corne
 
     /**
      * The same car, perches and springs untouched, with known masses put in (or taken out: negative). Solving it again
-     * tells what every scale and height will read.
+     * tells what every scale and height will read. Exact for a rigid chassis; one that twists is given all its mass at the
+     * common centre of gravity, which leaves out the twist that the mass itself makes about that point.
      */
     public CarModel with(List<PointMass> masses) {
         double mass = sprungMassKg;

@@ -23,11 +23,13 @@ class CentreOfGravityTest {
         assertEquals(28.2067, cg.yMm(), 6e-5);
     }
 
-    /** Common practice, no source: a light car with driver. */
+    /** Common practice, no source: a light car with driver, as a racer's sheet shows it. */
     @Test
     void lightCarShares() {
         Shares shares = Shares.of(new PerCorner<>(90.0, 101.0, 146.0, 132.0));
         assertEquals(469, shares.totalKgf(), 0);
+        assertEquals(19.2, 100 * 90 / shares.totalKgf(), 0.05);
+        assertEquals(21.5, 100 * 101 / shares.totalKgf(), 0.05);
         assertEquals(40.7, shares.frontPercent(), 0.05);
         assertEquals(59.3, shares.rearPercent(), 0.05);
         assertEquals(52.7, shares.crossPercent(), 0.05);

@@ -39,6 +39,7 @@ record PlainStage(String id, int position, String title, Function<Car, List<Read
     }
 
     @SafeVarargs
+    @SuppressWarnings("varargs")
     private static List<ReadingId> joined(List<ReadingId>... lists) {
         return Stream.of(lists).flatMap(List::stream).toList();
     }
