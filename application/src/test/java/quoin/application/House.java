@@ -26,6 +26,7 @@ final class House {
                     "ballast",
                     "help",
                     "seat-view",
+                    "workings",
                     "setup-sheet",
                     "exchange",
                     "curves",
