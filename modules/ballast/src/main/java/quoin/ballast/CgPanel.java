@@ -53,7 +53,7 @@ import quoin.workbench.WrapText;
     "# {0} - height", "# {1} - uncertainty", "cg.height={0} ± {1} above the pads (95 %)",
     "# {0} - mass", "cg.withDriver=with the driver of {0} put in at his place",
     "# {0} - scatter", "# {1} - lifts", "cg.scatter=The {1} readings lie {0} about a straight line (standard deviation).",
-    "# {0} - now", "cg.known=The car's description says {0}.", "cg.assumed=The car's description states no height; 0.18 of the wheelbase is assumed.",
+    "# {0} - now", "cg.known=The description of the car says {0}.", "cg.assumed=The car's description states no height; 0.18 of the wheelbase is assumed.",
     "# {0} - last", "cg.recorded=Recorded today: {0}."})
 final class CgPanel extends JPanel {
 
@@ -68,8 +68,8 @@ final class CgPanel extends JPanel {
     private final transient Form.Figure wheelbase = form.add(Bundle.cg_wheelbase(), Dimension.LENGTH, "");
     private final transient Form.Figure frontCentre = form.add(Bundle.cg_frontCentre(), Dimension.LENGTH, "");
     private final transient Form.Figure rearCentre = form.add(Bundle.cg_rearCentre(), Dimension.LENGTH, "");
-    private final transient List<Form.Figure> lifts = form.addRow(Bundle.cg_lift(), Dimension.LENGTH, numbers(), "");
-    private final transient List<Form.Figure> fronts = form.addRow(Bundle.cg_front(), Dimension.MASS, numbers(), "");
+    private final transient List<Form.Figure> lifts = form.addRow(Bundle.cg_lift(), Dimension.LENGTH, numbers());
+    private final transient List<Form.Figure> fronts = form.addRow(Bundle.cg_front(), Dimension.MASS, numbers());
     private final JCheckBox driverOut = new JCheckBox();
     private final WrapText height = new WrapText("", Looks.HEADING, Font.BOLD);
     private final WrapText remarks = new WrapText("");
@@ -98,7 +98,7 @@ final class CgPanel extends JPanel {
         JPanel result = Looks.column(height, remarks, buttons);
         JPanel leftSide = Looks.column(Looks.section(Bundle.cg_plan(), plan), Looks.section(Bundle.cg_form(), read),
                 Looks.section(Bundle.cg_result(), result));
-        add(Page.scrolled(Looks.twoColumns(leftSide, Looks.section(Bundle.cg_steps(), Looks.column(steps.toArray(Component[]::new))), 0.62)),
+        add(Page.scrolled(Looks.twoColumns(leftSide, Looks.section(Bundle.cg_steps(), Looks.column(steps.toArray(Component[]::new))), 0.64)),
                 BorderLayout.CENTER);
     }
 

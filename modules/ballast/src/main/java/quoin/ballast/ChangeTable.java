@@ -5,6 +5,7 @@ import java.awt.Font;
 import java.awt.GridBagLayout;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.ReadingId;
@@ -13,12 +14,11 @@ import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
 import quoin.workbench.Mark;
 import quoin.workbench.ReadingFormat;
-import quoin.workbench.VerdictLabel;
 import quoin.workbench.VerdictWords;
 
 /** Readings now, after a change, and the difference, each against its target. */
 @Messages({"change.reading=Reading", "change.now=Now", "change.then=Then", "change.difference=Difference", "change.target=Target",
-    "change.inside=inside", "# {0} - by", "change.outside=outside by {0}"})
+    "change.inside=inside", "# {0} - by", "change.outside=off {0}"})
 final class ChangeTable extends JPanel {
 
     private static final long serialVersionUID = 1L;
@@ -27,6 +27,12 @@ final class ChangeTable extends JPanel {
         super(new BorderLayout());
     }
 
+    /**
+     * Shows the table.
+     *
+     * @param now  readings as they are; a height that was not read is 0 and shows its difference only
+     * @param then the same readings after the change
+     */
     void show(DaySnapshot day, Map<ReadingId, Double> now, Map<ReadingId, Double> then) {
         removeAll();
         JPanel table = new JPanel(new GridBagLayout());
@@ -39,15 +45,19 @@ final class ChangeTable extends JPanel {
         for (Map.Entry<ReadingId, Double> line : now.entrySet()) {
             ReadingId id = line.getKey();
             double after = then.get(id);
+            boolean read = day.status().reading(id).value().isPresent();
             Optional<Target> target = day.status().reading(id).target();
-            String[] texts = {format.nameWithUnit(id), format.number(id, line.getValue()), format.number(id, after),
+            String[] texts = {format.nameWithUnit(id), read ? format.number(id, line.getValue()) : "–", read ? format.number(id, after) : "–",
                 format.changeNumber(id, after - line.getValue()),
-                target.map(t -> format.bandNumber(id, t.value(), t.tolerance())).orElse("–")};
+                target.map(t -> format.bandNumber(id, t.value(), t.tolerance())).orElse("")};
             for (int i = 0; i < texts.length; i++) {
                 table.add(Looks.label(texts[i], 1.05, i == 2 ? Font.BOLD : Font.PLAIN), Looks.closeCell(i, row, 0));
             }
-            VerdictLabel verdict = new VerdictLabel();
-            verdict.show(target.map(t -> words(id, after, t, format)).orElse(new VerdictWords(Mark.NONE, "")));
+            JLabel verdict = Looks.label("", 1, Font.PLAIN);
+            target.filter(t -> read).map(t -> words(id, after, t, format)).ifPresent(v -> {
+                verdict.setIcon(v.mark().icon());
+                verdict.setText(v.word());
+            });
             table.add(verdict, Looks.closeCell(texts.length, row, 1));
             row++;
         }
@@ -61,6 +71,6 @@ final class ChangeTable extends JPanel {
             return new VerdictWords(Mark.INSIDE, Bundle.change_inside());
         }
         double off = value - target.value();
-        return new VerdictWords(off > 0 ? Mark.ABOVE : Mark.BELOW, Bundle.change_outside(format.change(id, off)));
+        return new VerdictWords(off > 0 ? Mark.ABOVE : Mark.BELOW, Bundle.change_outside(format.changeNumber(id, off)));
     }
 }

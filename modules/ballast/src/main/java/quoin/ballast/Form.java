@@ -1,6 +1,7 @@
 package quoin.ballast;
 
 import java.awt.BorderLayout;
+import java.awt.FlowLayout;
 import java.awt.Font;
 import java.awt.GridBagLayout;
 import java.util.ArrayList;
@@ -28,7 +29,6 @@ final class Form extends JPanel {
 
     private static final long serialVersionUID = 1L;
     private static final int COLUMNS = 5;
-    private static final int WORD_COLUMNS = 14;
 
     /** One field. */
     final class Figure {
@@ -104,7 +104,8 @@ final class Form extends JPanel {
     }
 
     private final transient Runnable onChange;
-    private final JPanel grid = new JPanel(new GridBagLayout());
+    private final JPanel lines = Looks.column();
+    private JPanel grid;
     private final WrapText problems = new WrapText("", 1, Font.BOLD);
     private final transient List<Figure> figures = new ArrayList<>();
     private final transient List<JLabel> unitLabels = new ArrayList<>();
@@ -116,58 +117,58 @@ final class Form extends JPanel {
     Form(Runnable onChange) {
         super(new BorderLayout());
         this.onChange = onChange;
-        add(grid, BorderLayout.CENTER);
+        add(lines, BorderLayout.CENTER);
         add(problems, BorderLayout.SOUTH);
     }
 
     /** A line with one field, its unit and a remark. */
     Figure add(String label, Dimension dimension, String remark) {
-        return addRow(label, dimension, List.of(""), remark).get(0);
-    }
-
-    /** A line with several fields, each under a heading of its own such as a corner. */
-    List<Figure> addRow(String label, Dimension dimension, List<String> heads, String remark) {
-        if (heads.size() > 1) {
-            for (int i = 0; i < heads.size(); i++) {
-                grid.add(Looks.label(heads.get(i), 1, Font.BOLD), Looks.closeCell(1 + i, row, 0));
-            }
-            row++;
+        if (grid == null) {
+            grid = new JPanel(new GridBagLayout());
+            lines.add(grid);
+            row = 0;
         }
         JLabel name = Looks.label(label, 1, Font.PLAIN);
+        Figure figure = new Figure(label, dimension, COLUMNS);
+        name.setLabelFor(figure.field());
         grid.add(name, Looks.closeCell(0, row, 0));
-        List<Figure> added = new ArrayList<>();
-        for (int i = 0; i < heads.size(); i++) {
-            Figure figure = new Figure(heads.get(i).isEmpty() ? label : Bundle.form_spoken(label, heads.get(i)), dimension, COLUMNS);
-            grid.add(figure.field(), Looks.closeCell(1 + i, row, 0));
-            added.add(figure);
-        }
-        name.setLabelFor(added.get(0).field());
+        grid.add(figure.field(), Looks.closeCell(1, row, 0));
+        grid.add(unit(dimension), Looks.closeCell(2, row, 0));
+        grid.add(Looks.label(remark, 1, Font.PLAIN), Looks.closeCell(3, row, 1));
+        row++;
+        figures.add(figure);
+        return figure;
+    }
+
+    private JLabel unit(Dimension dimension) {
         JLabel unit = Looks.label("", 1, Font.PLAIN);
         unitLabels.add(unit);
         unitDimensions.add(dimension);
-        grid.add(unit, Looks.closeCell(1 + heads.size(), row, remark.isEmpty() ? 1 : 0));
-        if (!remark.isEmpty()) {
-            var cell = Looks.closeCell(2 + heads.size(), row, 1);
-            cell.gridwidth = 5;
-            grid.add(new WrapText(remark), cell);
-        }
-        row++;
-        figures.addAll(added);
-        return added;
+        return unit;
     }
 
-    /** A field for words. */
-    JTextField addWords(String label) {
-        JLabel name = Looks.label(label, 1, Font.PLAIN);
-        JTextField field = Looks.field(WORD_COLUMNS, 1.1, Font.PLAIN);
-        field.getAccessibleContext().setAccessibleName(label);
-        name.setLabelFor(field);
-        grid.add(name, Looks.closeCell(0, row, 0));
-        var cell = Looks.closeCell(1, row, 1);
-        cell.gridwidth = 6;
-        grid.add(field, cell);
-        row++;
-        return field;
+    /** A line with several fields under its label, each with a name of its own such as a corner. */
+    List<Figure> addRow(String label, Dimension dimension, List<String> heads) {
+        grid = null;
+        JPanel line = new JPanel(new GridBagLayout());
+        JPanel head = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.2), 0));
+        head.add(Looks.label(label, 1, Font.PLAIN));
+        head.add(unit(dimension));
+        List<Figure> added = new ArrayList<>();
+        for (int i = 0; i < heads.size(); i++) {
+            Figure figure = new Figure(Bundle.form_spoken(label, heads.get(i)), dimension, heads.size() > 4 ? COLUMNS - 1 : COLUMNS);
+            JLabel name = Looks.label(heads.get(i), 1, Font.BOLD);
+            name.setLabelFor(figure.field());
+            line.add(name, Looks.closeCell(2 * i, 0, 0));
+            line.add(figure.field(), Looks.closeCell(2 * i + 1, 0, i == heads.size() - 1 ? 1 : 0));
+            added.add(figure);
+        }
+        for (JPanel part : List.of(head, line)) {
+            lines.add(part);
+            part.setAlignmentX(LEFT_ALIGNMENT);
+        }
+        figures.addAll(added);
+        return added;
     }
 
     /** Names the units and forgets the problems noted before; call it before reading the fields. */

@@ -32,10 +32,11 @@ import quoin.workbench.WrapText;
     "whatif.change=What changes", "whatif.result=Readings then, springs and perches untouched", "whatif.worth=What small things are worth on this car",
     "whatif.driver=Driver heavier by", "whatif.lean=Driver leans left by", "whatif.fuel=More fuel",
     "whatif.driverRemark=minus = lighter", "whatif.leanRemark=minus = to the right", "whatif.fuelRemark=minus = less",
-    "whatif.front=Front bar joined, link off by", "whatif.rear=Rear bar joined, link off by",
-    "whatif.barRemark=at the wheel, plus loads the left; blank = stays off",
+    "whatif.front=Front bar joined, off by", "whatif.rear=Rear bar joined, off by",
+    "whatif.barRemark=blank = stays off",
     "whatif.circumference=Tyre longer round by", "whatif.soft=Tyre softer by",
     "whatif.clear=Clea&r",
+    "whatif.barNote=A bar is off by so much at the wheel when its bolt does not slide in; plus loads the left wheel.",
     "whatif.weighFirst=Weigh all four corners first: every answer starts from the readings.",
     "whatif.noDriver=Driver: the car states no driver's mass with its place; add it under masses in the car form (Ctrl+E)",
     "whatif.noFuel=Fuel: the car states no fuel with its place; add it under masses in the car form (Ctrl+E)",
@@ -61,8 +62,8 @@ final class WhatIfPanel extends JPanel {
     private final transient Form.Figure fuel = form.add(Bundle.whatif_fuel(), Dimension.MASS, Bundle.whatif_fuelRemark());
     private final transient Form.Figure front = form.add(Bundle.whatif_front(), Dimension.LENGTH, Bundle.whatif_barRemark());
     private final transient Form.Figure rear = form.add(Bundle.whatif_rear(), Dimension.LENGTH, Bundle.whatif_barRemark());
-    private final transient List<Form.Figure> longer = form.addRow(Bundle.whatif_circumference(), Dimension.LENGTH, corners(), "");
-    private final transient List<Form.Figure> softer = form.addRow(Bundle.whatif_soft(), Dimension.PERCENT, corners(), "");
+    private final transient List<Form.Figure> longer = form.addRow(Bundle.whatif_circumference(), Dimension.LENGTH, corners());
+    private final transient List<Form.Figure> softer = form.addRow(Bundle.whatif_soft(), Dimension.PERCENT, corners());
     private final WrapText doubt = new WrapText("", 1, Font.BOLD);
     private final WrapText worth = new WrapText("");
     private final ChangeTable table = new ChangeTable();
@@ -73,11 +74,11 @@ final class WhatIfPanel extends JPanel {
         this.current = current;
         JPanel clear = new JPanel(new java.awt.FlowLayout(java.awt.FlowLayout.LEADING, 0, Looks.em(0.4)));
         clear.add(Looks.button(Bundle.whatif_clear(), form::clear));
-        JComponent left = Looks.column(Looks.section(Bundle.whatif_change(), Looks.column(form, clear)),
+        JComponent left = Looks.column(Looks.section(Bundle.whatif_change(), Looks.column(form, new WrapText(Bundle.whatif_barNote()), clear)),
                 Looks.section(Bundle.whatif_worth(), worth));
         result.add(doubt, BorderLayout.NORTH);
         result.add(table, BorderLayout.CENTER);
-        add(Page.scrolled(Looks.twoColumns(left, Looks.section(Bundle.whatif_result(), result), 0.5)), BorderLayout.CENTER);
+        add(Page.scrolled(Looks.twoColumns(left, Looks.section(Bundle.whatif_result(), result), 0.44)), BorderLayout.CENTER);
     }
 
     static List<String> corners() {

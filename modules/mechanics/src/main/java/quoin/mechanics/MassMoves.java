@@ -16,7 +16,7 @@ import quoin.mechanics.MassPlacement.Wish;
  */
 public final class MassMoves {
     /** Choices tried at most; fewer zones or masses are to be given beyond it. */
-    public static final int MOST_CHOICES = 200_000;
+    public static final int MOST_CHOICES = 20_000;
     private static final double MET_PERCENT = 1e-7;
     private static final double EQUAL_MM = 1e-6;
 
