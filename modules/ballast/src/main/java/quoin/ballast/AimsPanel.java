@@ -38,7 +38,7 @@ import quoin.workbench.WrapText;
     "aims.kind=Aim for", "aims.cross=RF+LR, %", "aims.cost=Costs from here",
     "aims.diagonals=e&qual diagonals", "aims.fronts=equal fronts (&J)", "aims.share=same front share (&Y)", "aims.wanted=typed value (&Z)",
     "aims.weighFirst=The loads and the cost of each aim are shown once all four corners have been weighed.",
-    "aims.working=working it out...", "aims.unknown=no plan: read heights and weights first",
+    "aims.working=working it out...", "aims.unknown=no plan yet: weigh with the bars off, driver in",
     "# {0} - corners", "# {1} - turns", "aims.turns={0,choice,0#nothing to turn|1#1 corner, {1} turns|1<{0} corners, {1} turns}",
     "# {0} - cost", "# {1} - percent", "aims.likely={0}, {1} % likely inside"})
 final class AimsPanel extends JPanel {

@@ -13,12 +13,14 @@ import org.junit.jupiter.api.Test;
 import quoin.adjustment.PlanCancellation;
 import quoin.ballast.Aims.Aim;
 import quoin.ballast.Aims.Cost;
+import quoin.car.Axle;
 import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.CrossGoal;
 import quoin.car.PerCorner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
+import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
@@ -88,7 +90,8 @@ class AimsTest {
             read.put(height, car.targets().of(height).orElseThrow().value());
         }
         Day day = Day.of(List.of(new Entry.CarDescribed(new Header(1, Instant.EPOCH, ""), car),
-                new Entry.Reading(new Header(2, Instant.EPOCH, ""), read, Map.of(), Entry.Source.RACER)));
+                new Entry.Condition(new Header(2, Instant.EPOCH, ""), Conditions.bar(Axle.FRONT), Conditions.DISCONNECTED, ""),
+                new Entry.Reading(new Header(3, Instant.EPOCH, ""), read, Map.of(), Entry.Source.RACER)));
         PerCorner<Double> now = PerCorner.of(c -> loads[c.ordinal()]);
         double cross = 100 * (172 + 147) / 638.0;
         Cost here = Aims.cost(day, of(Aims.all(car, now, OptionalDouble.of(cross)), CrossGoal.WANTED), 0.5, PlanCancellation.NEVER).orElseThrow();

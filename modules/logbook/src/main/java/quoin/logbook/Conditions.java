@@ -35,9 +35,14 @@ public final class Conditions {
     public static final String LOCKNUTS = "locknuts";
     /** Mass moved or ballast added: what was done, in words. */
     public static final String BALLAST = "ballast";
+    /** What the day is for: {@link #WHOLE}, or ids of stages with commas between; the words say it as the racer does. */
+    public static final String PART = "part";
+    /** Who sits in the seat, as the load case names him, or what stands in for him. */
+    public static final String DRIVER_NAME = "driver-name";
     /** Tyre set fitted, in words. */
     public static final String TYRES = "tyres";
 
+    public static final String WHOLE = "whole";
     public static final String IN = "in";
     public static final String OUT = "out";
     public static final String SOFT = "soft";

@@ -30,6 +30,7 @@ import quoin.rehearsal.PracticeCar;
 import quoin.workflow.Gate;
 import quoin.workflow.NextStep;
 import quoin.workflow.OrderOfWork;
+import quoin.workflow.PartDay;
 import quoin.workflow.Recheck;
 import quoin.workflow.RoundAdvice;
 import quoin.workflow.RoundPlan;
@@ -258,6 +259,11 @@ public final class CurrentDay {
         }
         Entry entry = gate.entry().get();
         return record(entry.header().stage(), entry::withHeader);
+    }
+
+    /** What the open day was declared to be for and does not prove; empty for the whole job, or where no day is open. */
+    public Optional<PartDay> partDay() {
+        return snapshot().flatMap(s -> order.part(s.day()));
     }
 
     /** The signed values beside what is read now; empty where no day is open. */

@@ -39,7 +39,7 @@ import quoin.logbook.Measurement;
     "entry.front=front", "entry.rear=rear",
     "# {0} - wheel", "# {1} - how many", "entry.bumpSteer=Bump steer of {0}: {1} points",
     "# {0} - method", "# {1} - what it says", "entry.measured={0}: {1}",
-    "method.string-toe=by strings", "method.plate-toe=by toe plates", "method.angle-toe=by an angle gauge",
+    "method.cg-axle-lift=by lifting the rear axle", "method.string-toe=by strings", "method.plate-toe=by toe plates", "method.angle-toe=by an angle gauge",
     "method.gauge-camber=by a camber gauge", "method.plumb-camber=by plumb line and rule", "method.caster-sweep=by a camber sweep",
     "method.diagonals=by diagonals", "method.bump-steer=by two dials", "method.turn-toe-out=by turn plates",
     "check.pads=Pads surveyed", "check.scales=Scales tested", "check.springs.FRONT=Front springs pressed",

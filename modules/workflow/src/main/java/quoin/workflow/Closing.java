@@ -61,6 +61,22 @@ public final class Closing {
         return requirements(day.car()).stream().map(r -> new RequirementState(r, holds(r, timeline))).toList();
     }
 
+    /**
+     * What a day for part of the job has to put back: only what was taken off, set soft, locked or loosened on it. What it was
+     * not asked to prove stays open.
+     */
+    static List<Problem> leftUndone(Day day) {
+        Timeline timeline = Timeline.of(day);
+        return touched(day).stream().filter(r -> !holds(r, timeline)).map(r -> Problem.condition(r.words())).toList();
+    }
+
+    /** The closing conditions of what was done on the day. */
+    static List<Requirement> touched(Day day) {
+        Timeline timeline = Timeline.of(day);
+        return requirements(day.car()).stream().filter(r -> r.key().equals(Conditions.LOCKNUTS) ? !day.turned().isEmpty()
+                : timeline.valueNow(r.key()).isPresent()).toList();
+    }
+
     private static boolean holds(Requirement requirement, Timeline timeline) {
         return timeline.valueNow(requirement.key()).equals(Optional.of(requirement.value()));
     }

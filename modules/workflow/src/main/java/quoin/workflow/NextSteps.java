@@ -20,11 +20,14 @@ final class NextSteps {
     private final Assessor assessor;
     private final StageRules rules;
     private final List<Stage> stages;
+    private final boolean part;
 
-    NextSteps(Assessor assessor, StageRules rules, List<Stage> stages) {
+    /** @param part true where the stages are part of the job only */
+    NextSteps(Assessor assessor, StageRules rules, List<Stage> stages, boolean part) {
         this.assessor = assessor;
         this.rules = rules;
         this.stages = stages;
+        this.part = part;
     }
 
     NextStep next() {
@@ -162,7 +165,7 @@ final class NextSteps {
     }
 
     private NextStep closing() {
-        Optional<Problem> first = rules.toClose().stream().findFirst();
+        Optional<Problem> first = (part ? Closing.leftUndone(assessor.day()) : rules.toClose()).stream().findFirst();
         if (first.isEmpty()) {
             return new NextStep(lastId(), Kind.CLOSE, "Close the day", Optional.empty());
         }
@@ -170,7 +173,7 @@ final class NextSteps {
         Stage last = stages.get(stages.size() - 1);
         Set<Requirement> needed = new LinkedHashSet<>();
         switch (problem.kind()) {
-            case CONDITION -> needed.addAll(Closing.requirements(assessor.car()));
+            case CONDITION -> needed.addAll(part ? Closing.touched(assessor.day()) : Closing.requirements(assessor.car()));
             case READ -> problem.about().forEach(id -> assessor.parts(id).forEach(p -> needed.addAll(Closing.needed(assessor, p))));
             default -> {
                 String where = problem.about().stream().flatMap(id -> assessor.parts(id).stream()).findFirst()

@@ -62,10 +62,29 @@ public final class OrderOfWork {
 
     /** How the whole day stands. */
     public DayStatus status(Day day) {
-        Assessor assessor = new Assessor(day, stages, expected);
-        StageRules rules = new StageRules(assessor, stages);
-        List<StageStatus> all = stages.stream().map(s -> status(s, assessor, rules, stages)).toList();
-        return new DayStatus(day.revision(), all, new NextSteps(assessor, rules, stages).next());
+        List<Stage> part = PartDay.stagesOf(day, stages);
+        Assessor assessor = new Assessor(day, part, expected);
+        StageRules rules = new StageRules(assessor, part);
+        Assessor whole = part.size() == stages.size() ? assessor : new Assessor(day, stages, expected);
+        List<StageStatus> all = stages.stream().map(s -> part.contains(s) ? status(s, assessor, rules, part) : leftOut(s, whole)).toList();
+        return new DayStatus(day.revision(), all, new NextSteps(assessor, rules, part, part.size() < stages.size()).next());
+    }
+
+    /** A stage that is no part of the day: what was read there is shown all the same. */
+    private StageStatus leftOut(Stage stage, Assessor whole) {
+        StageStatus as = status(stage, whole, new StageRules(whole, stages), stages);
+        return new StageStatus(stage, StageState.WAITING, List.of("not part of this day (" + PartDay.words(whole.day()) + "): nothing is proved here"),
+                as.readings(), as.requirements(), as.findings());
+    }
+
+    /** What the day was declared to be for and what it does not prove; empty for a day of the whole job. */
+    public Optional<PartDay> part(Day day) {
+        List<Stage> part = PartDay.stagesOf(day, stages);
+        if (part.size() == stages.size()) {
+            return Optional.empty();
+        }
+        StageRules rules = new StageRules(new Assessor(day, part, expected), part);
+        return Optional.of(new PartDay(PartDay.words(day), part.stream().map(Stage::id).toList(), PartDay.notProved(day, rules, part, stages)));
     }
 
     private static StageStatus status(Stage stage, Assessor assessor, StageRules rules, List<Stage> stages) {
@@ -132,8 +151,9 @@ public final class OrderOfWork {
 
     private Gate<Entry.SignOff> signOff(Day day, String stageId, Optional<String> writtenReason) {
         Stage stage = stage(stageId);
-        Assessor assessor = new Assessor(day, stages, expected);
-        StageRules rules = new StageRules(assessor, stages);
+        List<Stage> part = PartDay.stagesOf(day, stages);
+        List<Stage> among = part.contains(stage) ? part : stages;
+        StageRules rules = new StageRules(new Assessor(day, among, expected), among);
         if (rules.state(stage) == StageState.SIGNED) {
             return new Gate<>(Optional.empty(), List.of(stage.title() + " is signed off already"));
         }
@@ -160,13 +180,16 @@ public final class OrderOfWork {
         return close(day, Optional.of(written(writtenReason, "closing the day")));
     }
 
+    /** A part day is closed with what it did not prove: only what was undone for it has to be put back. */
     private Gate<Entry.DayClosed> close(Day day, Optional<String> writtenReason) {
-        Assessor assessor = new Assessor(day, stages, expected);
-        StageRules rules = new StageRules(assessor, stages);
+        List<Stage> part = PartDay.stagesOf(day, stages);
+        Assessor assessor = new Assessor(day, part, expected);
+        StageRules rules = new StageRules(assessor, part);
         if (day.closed().isPresent()) {
             return new Gate<>(Optional.empty(), List.of("the day was closed at entry " + day.closed().get().number()));
         }
-        List<String> reasons = rules.toClose().stream().map(Problem::words).toList();
+        List<Problem> open = part.size() == stages.size() ? rules.toClose() : Closing.leftUndone(day);
+        List<String> reasons = open.stream().map(Problem::words).toList();
         if (!reasons.isEmpty() && writtenReason.isEmpty()) {
             return new Gate<>(Optional.empty(), reasons);
         }

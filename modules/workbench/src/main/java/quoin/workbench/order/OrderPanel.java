@@ -34,6 +34,7 @@ import quoin.workflow.StageStatus;
 /** The one next thing, and below it the stages in their order with where each stands and why. */
 @Messages({
     "order.stages=Order of work",
+    "# {0} - what the day is for", "# {1} - number", "order.part=This day: {0}. It leaves {1} {1,choice,0#points|1#point|1<points} unproved (Ctrl+J).",
     "# {0} - number", "# {1} - title", "order.title={0}  {1}",
     "# {0} - title", "# {1} - state", "# {2} - reasons", "order.spoken={0}, {1}. {2}",
     "# {0} - number", "order.more=and {0} more"})
@@ -44,6 +45,7 @@ final class OrderPanel extends JPanel {
 
     private final transient CurrentDay current;
     private final NextStepCard card;
+    private final WrapText part = new WrapText("", 1, Font.BOLD);
     private final DefaultListModel<StageStatus> model = new DefaultListModel<>();
     private final JList<StageStatus> list = new JList<>(model);
     private transient Optional<Journal> shownFile = Optional.empty();
@@ -66,7 +68,8 @@ final class OrderPanel extends JPanel {
         Looks.measureLinesWithWidth(list);
         JScrollPane scroll = new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(null);
-        add(card, BorderLayout.NORTH);
+        part.setBorder(Looks.padding(0, 0.8));
+        add(Looks.column(card, part), BorderLayout.NORTH);
         add(scroll, BorderLayout.CENTER);
     }
 
@@ -103,6 +106,8 @@ final class OrderPanel extends JPanel {
 
     private void show(DaySnapshot day) {
         card.show(day);
+        part.setText(current.partDay().map(p -> Bundle.order_part(p.words(), p.notProved().size())).orElse(""));
+        part.setVisible(!part.getText().isEmpty());
         day.status().stages().forEach(model::addElement);
     }
 
