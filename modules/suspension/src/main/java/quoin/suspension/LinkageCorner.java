@@ -18,6 +18,9 @@ import quoin.suspension.solver.Walker;
 
 /** A corner with hard points. The walker reaches every position from the one before. */
 final class LinkageCorner implements CornerKinematics {
+    /** Down to a millionth of the way asked for. */
+    private static final int HALVINGS = 20;
+
     private final Side side;
     private final CarriedWheel wheel;
     private final Loops loops;
@@ -64,10 +67,35 @@ final class LinkageCorner implements CornerKinematics {
         if (!walker.moveTo(side.sign() * to.rackLeftMm(), heights)) {
             return false;
         }
-        if (wheel.coil() != null && Double.isNaN(wheel.coil().length(walker.pose(), walker.geometry()))) {
-            throw new UnreachablePositionException(to, WheelPosition.DESIGN, "the rocker cannot follow its rod");
+        if (!springFollows(walker)) {
+            throw new UnreachablePositionException(to, lastFollowed(to), "the rocker cannot follow its rod");
         }
         return true;
+    }
+
+    private boolean springFollows(Walker walker) {
+        return wheel.coil() == null || !Double.isNaN(wheel.coil().length(walker.pose(), walker.geometry()));
+    }
+
+    /** The last position on the straight way from the design position that the rocker follows, found by halving. */
+    private WheelPosition lastFollowed(WheelPosition to) {
+        WheelPosition followed = WheelPosition.DESIGN;
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < HALVINGS; i++) {
+            double share = (low + high) / 2;
+            WheelPosition at = new WheelPosition(share * to.travelMm(), share * to.rackLeftMm());
+            double[] heights = new double[loops.drives()];
+            Arrays.fill(heights, at.travelMm());
+            Walker walker = loops.walker();
+            if (walker.moveTo(side.sign() * at.rackLeftMm(), heights) && springFollows(walker)) {
+                followed = at;
+                low = share;
+            } else {
+                high = share;
+            }
+        }
+        return followed;
     }
 
     private WheelPosition reached(Walker walker) {
