@@ -15,7 +15,7 @@ import quoin.workbench.DayWindow;
 @ActionID(category = "Window", id = "quoin.curves.CurvesWindow")
 @ActionReferences({
     @ActionReference(path = "Menu/Window", position = 250),
-    @ActionReference(path = "Shortcuts", name = "O-7")})
+    @ActionReference(path = "Shortcuts", name = "D-G")})
 @Messages({"CTL_Curves=&Curves", "window.title=Curves"})
 public final class CurvesWindow extends DayWindow {
 
