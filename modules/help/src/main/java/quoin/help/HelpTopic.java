@@ -30,6 +30,7 @@ record HelpTopic(String page, String mark) {
         if (!id.startsWith(STAGE)) {
             return switch (id) {
                 case "day-log" -> new HelpTopic("typing", "");
+                case "measure-angles" -> new HelpTopic("wheel-angles", "measuring");
                 case "order-of-work" -> new HelpTopic("words", "stale");
                 default -> new HelpTopic("garage", "");
             };

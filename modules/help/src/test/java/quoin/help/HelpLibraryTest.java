@@ -51,7 +51,7 @@ class HelpLibraryTest {
 
     @Test
     void aWindowThatIsNoStageHasHelpToo() {
-        for (String window : List.of("garage", "day-log", "order-of-work", "something else")) {
+        for (String window : List.of("garage", "day-log", "order-of-work", "measure-angles", "something else")) {
             assertTrue(leadsSomewhere(HelpTopic.of(Optional.of(window), Optional.of("x"))), window);
         }
         assertTrue(leadsSomewhere(HelpTopic.of(Optional.empty(), Optional.empty())));
