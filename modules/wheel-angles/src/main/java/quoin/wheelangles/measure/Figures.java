@@ -1,6 +1,7 @@
 package quoin.wheelangles.measure;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
@@ -79,9 +80,12 @@ record Figures(Map<String, Double> values, Map<String, String> chosen, Setting s
         return option.equals(chosen.get(choice));
     }
 
-    Figures with(String key, double value) {
+    /** The same form with other figures under these keys. */
+    Figures with(List<String> keys, double[] others) {
         Map<String, Double> changed = new HashMap<>(values);
-        changed.put(key, value);
+        for (int i = 0; i < others.length; i++) {
+            changed.put(keys.get(i), others[i]);
+        }
         return new Figures(changed, chosen, setting, wording);
     }
 

@@ -160,7 +160,7 @@ public final class Worksheet {
         List<OptionalDouble> uncertainties = new ArrayList<>();
         for (int i = 0; i < outcome.results().size(); i++) {
             int at = i;
-            double u = new MeasurementModel(v -> again(figures, keys, v).results().get(at).value()).evaluate(inputs).standardUncertainty();
+            double u = new MeasurementModel(v -> around(figures, keys, v, at)).evaluate(inputs).standardUncertainty();
             uncertainties.add(u > 1e-12 ? OptionalDouble.of(u) : OptionalDouble.empty());
         }
         return new Measured(method.id(), raw(byKey), outcome, uncertainties);
@@ -170,12 +170,21 @@ public final class Worksheet {
         return figures.maybe(by.key()).orElse(by.usualStep(setting.car().instruments()));
     }
 
-    private Outcome again(Figures figures, List<String> keys, double[] values) {
-        Map<String, Double> changed = new HashMap<>(figures.values());
-        for (int i = 0; i < keys.size(); i++) {
-            changed.put(keys.get(i), values[i]);
+    /**
+     * A result with the figures a little off. Where a figure cannot be less, such as a gap of 0, the step to the other side is
+     * mirrored.
+     */
+    private double around(Figures figures, List<String> keys, double[] values, int result) {
+        try {
+            return method.evaluate(figures.with(keys, values)).results().get(result).value();
+        } catch (Figures.BadFigure e) {
+            double[] mirrored = new double[values.length];
+            for (int i = 0; i < values.length; i++) {
+                mirrored[i] = 2 * figures.get(keys.get(i)) - values[i];
+            }
+            return 2 * method.evaluate(figures).results().get(result).value()
+                    - method.evaluate(figures.with(keys, mirrored)).results().get(result).value();
         }
-        return method.evaluate(new Figures(changed, figures.chosen(), setting, figures.wording()));
     }
 
     /** What the journal keeps: choices, figures as typed, and the units of those typed without one. */

@@ -75,6 +75,13 @@ class CamberSheetsTest {
         assertTrue(sheet("plumb-camber", typo).check().problems().get("RR.top").contains("chord"));
     }
 
+    /** A line that touches the rim reads 0, and a rule cannot read less. */
+    @Test
+    void aGapOfZeroIsAGap() {
+        Measured measured = measured(sheet("plumb-camber", typed("LR.top", "0", "LR.bottom", "3", "step.RULE", "0.5")));
+        assertEquals(Math.toDegrees(Math.sqrt(2) * 0.5 / Math.sqrt(12) / 372), uncertainty(measured, ReadingId.of(ReadingKind.CAMBER, Corner.LR)), 1e-5);
+    }
+
     /** Cambers to 1e-6 deg from the invariant of the steering axis; book is 1.4619 times the difference. */
     @ParameterizedTest(name = "caster {0} kpi {1}")
     @CsvSource({"3, 7, 0, 1.453216, -0.602324, 3.004997", "12, 15, -3, 2.078724, -6.163544, 12.049389",
