@@ -1,0 +1,2 @@
+/** Pads surveyed, shimmed and remembered. */
+package quoin.preparation.pads;

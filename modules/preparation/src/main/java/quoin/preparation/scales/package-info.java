@@ -1,0 +1,2 @@
+/** Scales tested and put right, and weighing with fewer than four. */
+package quoin.preparation.scales;

@@ -1,0 +1,26 @@
+package quoin.preparation.sheet;
+
+import java.awt.GridBagLayout;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import quoin.workbench.Looks;
+
+/** Lists and texts to choose from, one under the other with their names before them. */
+public final class Choices {
+
+    private Choices() {
+    }
+
+    public static JPanel grid(String[] names, JComponent... parts) {
+        JPanel grid = new JPanel(new GridBagLayout());
+        grid.setOpaque(false);
+        for (int i = 0; i < parts.length; i++) {
+            JLabel name = new JLabel(names[i]);
+            name.setLabelFor(parts[i]);
+            grid.add(name, Looks.cell(0, i, 0));
+            grid.add(parts[i], Looks.cell(1, i, 1));
+        }
+        return grid;
+    }
+}

@@ -1,0 +1,23 @@
+package quoin.preparation.sheet;
+
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+
+/** Tells of every change of a text. */
+public record Typing(Runnable changed) implements DocumentListener {
+
+    @Override
+    public void insertUpdate(DocumentEvent e) {
+        changed.run();
+    }
+
+    @Override
+    public void removeUpdate(DocumentEvent e) {
+        changed.run();
+    }
+
+    @Override
+    public void changedUpdate(DocumentEvent e) {
+        changed.run();
+    }
+}

@@ -1,0 +1,2 @@
+/** Forms of the preparation: typed figures, pages. */
+package quoin.preparation.sheet;

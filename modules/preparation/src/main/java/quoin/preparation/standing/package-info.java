@@ -1,0 +1,2 @@
+/** The car as it stands on its pads. */
+package quoin.preparation.standing;
