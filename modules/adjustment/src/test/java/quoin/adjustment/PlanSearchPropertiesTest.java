@@ -47,6 +47,25 @@ class PlanSearchPropertiesTest {
         assertNotWorse(PlanSearch.best(narrow), PlanSearch.best(with(narrow, wider, narrow.sensitivityPerTurn())));
     }
 
+    /** Bounds, thread left, shims in stock: whatever the errors, a plan holds positions that the adjuster allows. */
+    @Property(tries = 400)
+    void noPlanLeavesWhatIsAllowed(@ForAll long seed, @ForAll @DoubleRange(min = 1, max = 1000) double farOff) {
+        StepProblem drawn = PlanCases.random(new Random(seed));
+        double[] errors = Arrays.stream(drawn.errors()).map(e -> e * farOff).toArray();
+        StepProblem problem = new StepProblem(errors, drawn.tolerances(), drawn.sensitivityPerTurn(), drawn.adjusters(),
+                drawn.pricePerVisit(), drawn.pricePerTurn());
+        List<StepPlan> plans = new ArrayList<>(PlanSearch.bestPerVisitCount(problem, 4));
+        plans.add(PlanSearch.best(problem));
+        for (StepPlan plan : plans) {
+            double[] turns = plan.turns();
+            for (int j = 0; j < turns.length; j++) {
+                double turned = turns[j];
+                assertTrue(Arrays.stream(problem.adjusters().get(j).allowedTurns()).anyMatch(t -> t == turned),
+                        problem.adjusters().get(j).id() + " turned " + turned);
+            }
+        }
+    }
+
     @Property(tries = 400)
     void theUnitOfAReadingDoesNotMatter(@ForAll long seed, @ForAll @DoubleRange(min = 0.01, max = 100) double unit) {
         StepProblem problem = PlanCases.random(new Random(seed));

@@ -10,7 +10,8 @@ import org.hipparchus.distribution.continuous.TDistribution;
 /**
  * A result computed from uncertain inputs, by JCGM 100:2008 (GUM): law of propagation 5.1.2 and 5.2.2, effective
  * degrees of freedom by Welch-Satterthwaite G.2b. Slopes by central difference over each input's own uncertainty, as
- * the guide suggests in 5.1.3 note 2.
+ * the guide suggests in 5.1.3 note 2. First order only: where two inputs are near zero and their product counts, the
+ * note to 5.1.2 asks for more (in the guide's own H.1 that raises 32 nm to 34 nm).
  */
 public final class MeasurementModel {
     /** Step of the central difference as a fraction of the standard uncertainty. */

@@ -71,6 +71,13 @@ class CentreOfGravityTest {
         AxleLift lift = new AxleLift(5395, 5395 * (2675 - 1498) / 2675.0, 2385.604992, 2675, 272, 285, 500);
         assertEquals(10.777853, lift.liftAngleDeg(), 6e-7);
         assertEquals(310.000, lift.cgHeightMm(), 1e-5);
+        assertEquals(310.028446, handbook(lift), 1e-5);
+    }
+
+    /** A handbook's formula takes the level share in the term of the radii; it is off by (Rr - Rf)(N - N0)/W exactly. */
+    private static double handbook(AxleLift lift) {
+        double transferred = (lift.frontLiftedKgf() - lift.frontLevelKgf()) / lift.totalKgf();
+        return lift.cgHeightMm() + transferred * (lift.rearWheelCentreMm() - lift.frontWheelCentreMm());
     }
 
     @Test
@@ -79,6 +86,14 @@ class CentreOfGravityTest {
         AxleLift lift = new AxleLift(14000, level, level + 171.106965, 2794, 330, 380, 457.2);
         assertEquals(9.432079, lift.liftAngleDeg(), 6e-7);
         assertEquals(560.000, lift.cgHeightMm(), 1e-5);
+        assertEquals(560.611096, handbook(lift), 1e-5);
+    }
+
+    /** Published example: lifting 18 in on a wheelbase of 110 in makes a slope of 0.1659, not 18/110. */
+    @Test
+    void theSlopeIsTheTangent() {
+        AxleLift lift = new AxleLift(1000, 500, 510, 110 * 25.4, 300, 300, 18 * 25.4);
+        assertEquals(0.165872, Math.tan(Math.toRadians(lift.liftAngleDeg())), 6e-7);
     }
 
     /** Contract example, worked out by an independent program. */

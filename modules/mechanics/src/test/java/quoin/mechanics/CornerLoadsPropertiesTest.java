@@ -167,6 +167,19 @@ class CornerLoadsPropertiesTest {
         }
     }
 
+    /** A general-purpose solver (Hipparchus' Levenberg-Marquardt, slopes by differences) finds the same loads. */
+    @Property(tries = 50)
+    void aGeneralSolverFindsTheSameLoads(@ForAll long seed) {
+        AnyCar any = new AnyCar(seed);
+        CarModel car = any.withEverything();
+        Turns turns = any.turns(3);
+        PerCorner<Double> general = LoadsByGeneralSolver.loadsKgf(car, turns);
+        PerCorner<Double> exact = CornerLoads.solve(car, turns).loadsKgf();
+        for (Corner c : Corner.values()) {
+            assertEquals(general.get(c), exact.get(c), 1e-4);
+        }
+    }
+
     /** However far the perches are turned: four carried loads, or the corner is named, or the car is refused. */
     @Property(tries = 300)
     void noLoadIsNegativeUnsaid(@ForAll long seed, @ForAll @DoubleRange(min = 0, max = 80) double most) {

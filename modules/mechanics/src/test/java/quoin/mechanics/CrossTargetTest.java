@@ -64,6 +64,20 @@ class CrossTargetTest {
         assertEquals(606.219, target.loadsKgf().rf(), 6e-4);
         assertEquals(669.724, target.loadsKgf().lr(), 6e-4);
         assertEquals(584.781, target.loadsKgf().rr(), 6e-4);
+        assertEquals(1276, target.loadsKgf().rf() + target.loadsKgf().lr(), 0.5);
+        assertEquals(1279, target.loadsKgf().lf() + target.loadsKgf().rr(), 0.5);
+        assertEquals(49.9391, target.shares().crossPercent(), 6e-5);
+    }
+
+    /** Only a car with half its weight on the left can have all three rules agree, at 50 %. */
+    @Test
+    void theRulesAgreeAtHalfTheWeightLeft() {
+        PerCorner<PlanPoint> square = CentreOfGravity.contactPoints(2675, 1500, 1500);
+        PerCorner<Double> even = new Shares(1000, 46, 50, 53).loadsKgf();
+        CrossTarget.all(even, square).forEach(t -> assertEquals(50, t.shares().crossPercent(), 1e-12, t.kind().name()));
+        PerCorner<Double> heavyLeft = new Shares(1000, 46, 52, 53).loadsKgf();
+        assertEquals(List.of(50.0, 52.0, 50.16), CrossTarget.all(heavyLeft, square).stream()
+                .map(t -> Math.round(1e9 * t.shares().crossPercent()) / 1e9).toList());
     }
 
     @Test

@@ -1,6 +1,7 @@
 package quoin.mechanics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,10 @@ class FlatFrameTest {
         loads(base, couple, -20.9553, 20.9553, 21.6680, -21.6680);
         assertEquals(42.6233, base.crossChangeN(couple), DIGIT);
         assertEquals(1470.0 / 1520, base.loadChangeN(couple).rf() / base.loadChangeN(couple).lr(), 1e-12);
+        assertEquals(0.790051, 100 * base.crossChangeN(couple) / TestCars.WEIGHT_N, 6e-7);
+        PerCorner<Double> after = TestCars.LOADS_N.zip(base.loadChangeN(couple), Double::sum);
+        assertEquals(50.801220, Shares.of(TestCars.LOADS_N).leftPercent(), 6e-6);
+        assertEquals(50.814432, Shares.of(after).leftPercent(), 6e-6, "unlike tracks: the left share moves a little");
         PerCorner<Double> rise = base.bodyRiseMm(raised);
         assertEquals(0.328087, rise.lf(), 6e-7);
         assertEquals(1.17191, rise.rf(), 6e-6);
@@ -62,6 +67,7 @@ class FlatFrameTest {
         loads(base, couple, -13.9702, 13.9702, 14.4453, -14.4453);
         double rear = base.coupleNmm(PerCorner.all(0.0), TestCars.raised(Corner.LR, 1), PerAxle.both(0.0));
         assertEquals(28.4155, base.crossChangeN(couple), DIGIT);
+        assertEquals(0.526701, 100 * base.crossChangeN(couple) / TestCars.WEIGHT_N, 6e-7);
         assertEquals(29.3820, base.crossChangeN(rear), DIGIT);
     }
 
@@ -69,6 +75,9 @@ class FlatFrameTest {
     void s4ChassisTwistTakesAShare() {
         FlatFrame flat = TestCars.withChassis(base, 3000);
         loads(flat, flat.coupleNmm(TestCars.raised(Corner.RF, 1.5)), -17.6424, 17.6424, 18.2425, -18.2425);
+        double cross = flat.crossChangeN(flat.coupleNmm(TestCars.raised(Corner.RF, 1.5)));
+        assertEquals(35.8849, cross, DIGIT);
+        assertEquals(0.665151, 100 * cross / TestCars.WEIGHT_N, 6e-7);
     }
 
     @Test
@@ -82,6 +91,11 @@ class FlatFrameTest {
         loads(both, both.coupleNmm(raised), -18.6844, 18.6844, 19.3199, -19.3199);
         double link = front.coupleNmm(PerCorner.all(0.0), PerCorner.all(0.0), new PerAxle<>(2.0, 0.0));
         loads(front, link, 9.50496, -9.50496, -9.82826, 9.82826);
+        assertEquals(-19.3332, front.crossChangeN(link), DIGIT);
+        assertEquals(-0.358355, 100 * front.crossChangeN(link) / TestCars.WEIGHT_N, 6e-7);
+        assertEquals(32.6248, front.crossChangeN(front.coupleNmm(raised)), DIGIT);
+        assertEquals(48.8815, rear.crossChangeN(rear.coupleNmm(raised)), DIGIT);
+        assertEquals(38.0043, both.crossChangeN(both.coupleNmm(raised)), 1e-4);
     }
 
     @Test
@@ -102,6 +116,7 @@ class FlatFrameTest {
     void s7OneTurnThroughTheMotionRatio() {
         FlatFrame flat = square(160 * 0.75 * 0.75, 80);
         loads(flat, flat.coupleNmm(TestCars.raised(Corner.RF, 1.5 / 0.75)), -42.3529, 42.3529, 42.3529, -42.3529);
+        assertEquals(84.7059, flat.crossChangeN(flat.coupleNmm(TestCars.raised(Corner.RF, 1.5 / 0.75))), DIGIT);
     }
 
     @Test
@@ -131,5 +146,37 @@ class FlatFrameTest {
         double perRear = base.coupleNmm(TestCars.raised(Corner.LR, 1));
         assertEquals(-1.49566, couple / perFront, 6e-6);
         assertEquals(-1.44646, couple / perRear, 6e-6);
+        // In turns of perches with 1.5 mm pitch, spring travel 0.75 and 0.9 of the wheel's.
+        assertEquals(0.163569, neutral.lf() * 0.75 / 1.5, 6e-7);
+        assertEquals(-0.244112, neutral.lr() * 0.9 / 1.5, 6e-7);
+        assertEquals(-0.747831, couple / perFront * 0.75 / 1.5, 6e-7);
+        assertEquals(-0.867878, couple / perRear * 0.9 / 1.5, 6e-7);
+    }
+
+    /** A club-racing magazine's rule: the left front seat wound up loads the left front and the right rear. */
+    @Test
+    void theSeatWoundUpLoadsItsOwnDiagonal() {
+        PerCorner<Double> change = base.loadChangeN(base.coupleNmm(TestCars.raised(Corner.LF, 1)));
+        assertTrue(change.lf() > 0 && change.rr() > 0 && change.rf() < 0 && change.lr() < 0);
+    }
+
+    /** Wheel rates: 160 at 0.75 is 90, 400 at 0.8 is 256; tyre of 220 in series: 63.8710 and 53.1034. */
+    @Test
+    void springAndTyreInSeries() {
+        assertEquals(90, corner(160, 0.75).wheelRateNPerMm(), 1e-12);
+        assertEquals(256, corner(400, 0.80).wheelRateNPerMm(), 1e-12);
+        assertEquals(63.8710, 1 / corner(90, 1).complianceMmPerN(), DIGIT);
+        assertEquals(53.1034, 1 / corner(70, 1).complianceMmPerN(), DIGIT);
+    }
+
+    /** A manual that prints 1.218 as wheel per spring travel means 67.4 N/mm at the wheel for 100 at the spring, not 148. */
+    @Test
+    void aMotionRatioTheOtherWayRound() {
+        assertEquals(67.4071, corner(100, 1 / 1.218).wheelRateNPerMm(), DIGIT);
+        assertEquals(148.352, corner(100, 1.218).wheelRateNPerMm(), 6e-4);
+    }
+
+    private static CornerModel corner(double springRate, double motionRatio) {
+        return new CornerModel(0, 760, 0, springRate, motionRatio, 0, 0, 1.5, 1, TYRE, 0);
     }
 }

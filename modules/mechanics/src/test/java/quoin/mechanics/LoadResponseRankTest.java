@@ -51,6 +51,28 @@ class LoadResponseRankTest {
         }
     }
 
+    /** The smallest perch moves that make a couple of -20000 N mm, by the pseudo-inverse; recomputed independently. */
+    @Test
+    void smallestMovesForAGivenCouple() {
+        CarModel car = TestCars.formula(RIGID, 0);
+        List<Sensitivity> perches = CornerLoads.sensitivities(car, Turns.NONE, List.of(LoadInput.PERCH));
+        PerCorner<Double> wanted = TestCars.flat(90, 70, RIGID).loadChangeN(-20000);
+        SimpleMatrix response = new SimpleMatrix(4, 4);
+        SimpleMatrix change = new SimpleMatrix(4, 1);
+        for (Corner c : Corner.values()) {
+            change.set(c.ordinal(), 0, wanted.get(c));
+            for (Corner moved : Corner.values()) {
+                response.set(c.ordinal(), moved.ordinal(),
+                        KilogramForce.toNewtons(perches.get(moved.ordinal()).loadsKgf().get(c)));
+            }
+        }
+        double[] moves = response.pseudoInverse().mult(change).getDDRM().data;
+        double[] expected = {-0.167783, 0.167783, 0.173490, -0.173490};
+        for (int i = 0; i < expected.length; i++) {
+            assertEquals(expected[i], moves[i], 6e-7);
+        }
+    }
+
     /**
      * A centre of gravity above the road moves as the body leans: roll and pitch each add a freedom that grows with the
      * height, to a hundredth of the first one. The fourth never opens: the total is the weight.

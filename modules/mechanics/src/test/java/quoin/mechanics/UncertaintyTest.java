@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import org.hipparchus.stat.correlation.PearsonsCorrelation;
 import org.hipparchus.stat.descriptive.DescriptiveStatistics;
 import org.junit.jupiter.api.Test;
+import quoin.car.Corner;
 import quoin.car.PerCorner;
 
 /** Uncertainty of shares, of results in general (JCGM 100:2008 annex H), and of repeat readings. */
@@ -48,6 +49,15 @@ class UncertaintyTest {
         assertEquals(1.959964, general.coverageFactor(0.95), 1e-6);
     }
 
+    /** Example 2A: a gain error common to all scales cancels; a zero error of 2 N at RF moves cross by 0.0182369 %. */
+    @Test
+    void gainCancelsAndZeroDoesNot() {
+        Shares read = Shares.of(LOADS_N);
+        assertEquals(read.crossPercent(), Shares.of(LOADS_N.map(n -> 1.03 * n)).crossPercent(), 1e-12);
+        double shifted = Shares.of(LOADS_N.with(Corner.RF, LOADS_N.rf() + 2)).crossPercent();
+        assertEquals(0.0182369, shifted - read.crossPercent(), 6e-8);
+    }
+
     @Test
     void displayStepIsRectangular() {
         assertEquals(0.144338, new ScaleErrors(0.5, 0, 0, 1).standardUncertaintyKgf(100), 6e-7);
@@ -71,7 +81,10 @@ class UncertaintyTest {
         assertEquals(2.90004, Math.abs(r.contributions().get(4)), 6e-5);
         assertEquals(16.6752, Math.abs(r.contributions().get(5)), 6e-4);
         assertEquals(16.6561, r.degreesOfFreedom().orElseThrow(), 2e-3);
-        assertEquals(2.92, r.coverageFactor(0.99), 0.005);
+        assertEquals(2.92078, r.coverageFactor(0.99), 6e-6);
+        assertEquals(9.7, r.contributions().get(1), 1e-4);
+        assertEquals(0, r.contributions().get(2), 1e-3);
+        assertEquals(0, r.contributions().get(3), 1e-3);
         assertEquals(93, r.expandedUncertainty(0.99), 0.5);
     }
 
@@ -98,6 +111,20 @@ class UncertaintyTest {
         assertEquals(0.2956, x.standardUncertainty(), 6e-5);
         assertEquals(254.260, z.value(), 6e-4);
         assertEquals(0.2363, z.standardUncertainty(), 6e-5);
+        assertEquals(-0.588, correlation(r, x, correlation), 6e-4);
+        assertEquals(-0.485, correlation(r, z, correlation), 6e-4);
+        assertEquals(0.993, correlation(x, z, correlation), 6e-4);
+    }
+
+    /** Correlation of two results that share their inputs (JCGM 100:2008, H.2.3, equation H.9). */
+    private static double correlation(MeasurementModel.Result a, MeasurementModel.Result b, double[][] inputs) {
+        double covariance = 0;
+        for (int i = 0; i < inputs.length; i++) {
+            for (int j = 0; j < inputs.length; j++) {
+                covariance += a.contributions().get(i) * b.contributions().get(j) * inputs[i][j];
+            }
+        }
+        return covariance / (a.standardUncertainty() * b.standardUncertainty());
     }
 
     private static MeasurementModel.Input mean(double[] values) {

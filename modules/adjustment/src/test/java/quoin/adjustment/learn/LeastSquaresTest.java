@@ -3,7 +3,9 @@ package quoin.adjustment.learn;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import quoin.mechanics.MeasurementModel;
 
 /**
  * Certified values of the National Institute of Standards and Technology, Statistical Reference Datasets, linear
@@ -60,13 +62,65 @@ class LeastSquaresTest {
         assertEquals(0, fit.residualSquares(), 1e-12);
     }
 
+    /**
+     * Misra1a: y = b1 (1 - exp(-b2 x)), lower level of difficulty, from the first start of the set; data from memory. The
+     * linear solution inside Gauss-Newton's method, as the fit of a car uses it.
+     */
+    @Test
+    void misra1aByGaussNewton() {
+        double[] y = {10.07, 14.73, 17.94, 23.93, 29.61, 35.18, 40.02, 44.82, 50.76, 55.05, 61.01, 66.40, 75.47, 81.78};
+        double[] x = {77.6, 114.9, 141.1, 190.8, 239.9, 289.0, 332.8, 378.4, 434.8, 477.3, 536.8, 593.1, 689.1, 760.0};
+        double[] b = {250, 0.0005};
+        LeastSquares last = null;
+        for (int step = 0; step < 30; step++) {
+            double[][] a = new double[x.length][];
+            double[] missing = new double[x.length];
+            for (int i = 0; i < x.length; i++) {
+                double decay = Math.exp(-b[1] * x[i]);
+                a[i] = new double[] {1 - decay, b[0] * x[i] * decay};
+                missing[i] = y[i] - b[0] * (1 - decay);
+            }
+            last = LeastSquares.solve(a, missing, x.length, 2);
+            b[0] += last.solution()[0];
+            b[1] += last.solution()[1];
+        }
+        assertClose(new double[] {2.3894212918E+02, 5.5015643181E-04}, b, 1e-10);
+        assertEquals(1.2455138894E-01, last.residualSquares(), 1e-11);
+    }
+
+    /** JCGM 100:2008 H.3, calibration of a thermometer by a straight line from 20 degrees; data from memory. */
+    @Test
+    void gumH3ThermometerLine() {
+        double[] at = {21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.010, 26.511};
+        double[] correction = {-0.171, -0.169, -0.166, -0.159, -0.164, -0.165, -0.156, -0.157, -0.159, -0.161, -0.160};
+        double[] rows = new double[2 * at.length];
+        for (int i = 0; i < at.length; i++) {
+            rows[2 * i] = correction[i];
+            rows[2 * i + 1] = at[i] - 20;
+        }
+        Fitted fit = fit(rows, 1);
+        assertEquals(-0.171204, fit.b()[0], 6e-7);
+        assertEquals(0.002183, fit.b()[1], 6e-7);
+        assertEquals(0.002878, fit.sd()[0], 6e-7);
+        assertEquals(0.000668, fit.sd()[1], 6e-7);
+        assertEquals(0.003498, Math.sqrt(fit.residualSquares() / 9), 6e-7);
+        double[][] correlation = {{1, fit.correlation()}, {fit.correlation(), 1}};
+        assertEquals(-0.930430, fit.correlation(), 6e-6);
+        MeasurementModel.Result at30 = new MeasurementModel(line -> line[0] + 10 * line[1]).evaluate(List.of(
+                MeasurementModel.Input.of(fit.b()[0], fit.sd()[0]), MeasurementModel.Input.of(fit.b()[1], fit.sd()[1])),
+                correlation);
+        assertEquals(-0.149377, at30.value(), 6e-7);
+        assertEquals(0.004139, at30.standardUncertainty(), 6e-7);
+    }
+
     @Test
     void dependentColumnsAreRefused() {
         double[][] a = {{1, 0}, {1, 0}, {1, 0}};
         assertThrows(IllegalArgumentException.class, () -> LeastSquares.solve(a, new double[] {1, 2, 3}, 3, 2));
     }
 
-    private record Fitted(double[] b, double[] sd, double residualSquares) {
+    /** correlation of the first two coefficients. */
+    private record Fitted(double[] b, double[] sd, double residualSquares, double correlation) {
     }
 
     /** Fits y on an intercept and the predictors; rows hold y first. */
@@ -83,17 +137,24 @@ class LeastSquaresTest {
         LeastSquares fit = LeastSquares.solve(a, y, n, m);
         double variance = fit.residualSquares() / (n - m);
         double[] sd = new double[m];
+        double[][] columns = new double[m][];
         for (int k = 0; k < m; k++) {
             double[] unit = new double[m];
             unit[k] = 1;
             // column k of R^-T squared is the k-th diagonal of (R'R)^-1
-            double sum = 0;
-            for (double v : rowOfInverse(fit.factor(), unit)) {
-                sum += v * v;
-            }
-            sd[k] = Math.sqrt(variance * sum);
+            columns[k] = rowOfInverse(fit.factor(), unit);
+            sd[k] = Math.sqrt(variance * product(columns[k], columns[k]));
         }
-        return new Fitted(fit.solution(), sd, fit.residualSquares());
+        return new Fitted(fit.solution(), sd, fit.residualSquares(),
+                variance * product(columns[0], columns[1]) / (sd[0] * sd[1]));
+    }
+
+    private static double product(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
     }
 
     private static double[] rowOfInverse(double[][] r, double[] unit) {
