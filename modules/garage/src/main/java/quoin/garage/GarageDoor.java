@@ -24,6 +24,7 @@ import quoin.garage.draft.CarDraft;
 import quoin.garage.draft.FigureText;
 import quoin.garage.form.CarFormDialog;
 import quoin.logbook.JournalException;
+import quoin.logbook.KnownDay;
 import quoin.logbook.Library;
 import quoin.suspension.spi.SuspensionTypes;
 import quoin.workbench.CurrentDay;
@@ -110,6 +111,32 @@ public final class GarageDoor {
 
     void openDay() {
         Choices.day(desk.library()).ifPresent(this::open);
+    }
+
+    /** Every day there is, to find one. */
+    void library() {
+        new LibraryDialog(desk, new LibraryDialog.Answer() {
+            @Override
+            public void open(Path dayFolder) {
+                GarageDoor.this.open(dayFolder);
+            }
+
+            @Override
+            public void beginLike(KnownDay day) {
+                run(() -> {
+                    desk.newDayLike(day.day().folder(), Bundle.door_day(today()));
+                    return List.of();
+                });
+            }
+        }).show();
+    }
+
+    void shareCar() {
+        new Sharing(desk).share();
+    }
+
+    void takeInCar() {
+        new Sharing(desk).takeIn();
     }
 
     void openFolder() {

@@ -24,6 +24,7 @@ import org.openide.windows.WindowManager;
 import quoin.garage.desk.DayList;
 import quoin.garage.desk.RecentDay;
 import quoin.logbook.CarInfo;
+import quoin.logbook.LibraryIndex;
 import quoin.workbench.Looks;
 import quoin.workbench.WrapText;
 
@@ -110,8 +111,9 @@ public final class GarageWindow extends TopComponent {
     private void refresh() {
         var library = door.desk().library();
         READER.post(() -> {
-            List<RecentDay> latest = DayList.latest(library, MOST);
-            List<CarInfo> known = library.cars();
+            LibraryIndex index = LibraryIndex.of(library);
+            List<RecentDay> latest = DayList.latest(index, MOST);
+            List<CarInfo> known = index.cars().stream().filter(c -> !c.archived()).map(LibraryIndex.KnownCar::car).toList();
             EventQueue.invokeLater(() -> show(latest, known));
         });
     }

@@ -42,6 +42,9 @@ public final class Conditions {
     /** Tyre set fitted, in words. */
     public static final String TYRES = "tyres";
 
+    /** Marks a day on which the practice car gave the readings: the seed of its noise. */
+    public static final String REHEARSAL = "rehearsal";
+
     public static final String WHOLE = "whole";
     public static final String IN = "in";
     public static final String OUT = "out";

@@ -148,7 +148,7 @@ final class JournalOpening {
         return header(file, contents.lines().isEmpty() ? contents.torn() : contents.lines().get(0));
     }
 
-    private static DayHeader header(Path file, byte[] line) {
+    static DayHeader header(Path file, byte[] line) {
         try {
             return DayHeader.read(line);
         } catch (IllegalArgumentException e) {

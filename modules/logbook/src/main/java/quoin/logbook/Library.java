@@ -18,17 +18,23 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import quoin.car.Car;
+import quoin.logbook.file.DayLock;
 import quoin.logbook.file.Disk;
 
 /**
  * The folder that holds the racer's cars and days: {@code cars/<car id>/car.json} and
- * {@code cars/<car id>/days/<date>-<n>/day.jsonl}. A car's folder can be copied as it is. Beside the cars lie the
+ * {@code cars/<car id>/days/<date>-<n>/day.jsonl}. A car's folder can be copied as it is. What is put into the archive moves to
+ * {@code archive/<car id>} or {@code cars/<car id>/archive/<day id>} and can be moved back. Beside the cars lie the
  * {@link GaragePlaces}.
  */
 public final class Library {
 
-    private static final String CAR_FILE = "car.json";
-    private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,63}");
+    static final String CAR_FILE = "car.json";
+    static final String CARS = "cars";
+    static final String DAYS = "days";
+    /** Beside the cars for a whole car, in a car's folder for its days. */
+    static final String ARCHIVE = "archive";
+    static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,63}");
     /** Names that one of the usual systems keeps for its devices. */
     private static final Set<String> TAKEN = Set.of("con", "prn", "aux", "nul");
 
@@ -56,13 +62,13 @@ public final class Library {
 
     /** Every car, by name. One whose file cannot be read is listed with its problem. */
     public List<CarInfo> cars() {
-        return folders(root.resolve("cars")).stream().filter(f -> Files.exists(f.resolve(CAR_FILE))).map(Library::carInfo)
+        return folders(root.resolve(CARS)).stream().filter(f -> Files.exists(f.resolve(CAR_FILE))).map(Library::carInfo)
                 .sorted(Comparator.comparing(CarInfo::name, String.CASE_INSENSITIVE_ORDER).thenComparing(CarInfo::id)).toList();
     }
 
     /** A car's days, the latest first. One whose file cannot be read is listed with its problem. */
     public List<DayInfo> days(String carId) {
-        return folders(folder(carId).resolve("days")).stream().filter(f -> Files.exists(f.resolve(Journal.FILE)))
+        return folders(folder(carId).resolve(DAYS)).stream().filter(f -> Files.exists(f.resolve(Journal.FILE)))
                 .map(Library::dayInfo).sorted(Comparator.comparing(DayInfo::created).thenComparing(DayInfo::id).reversed()).toList();
     }
 
@@ -86,7 +92,7 @@ public final class Library {
 
     /** An id for a new car made from its name, unlike every id in the library. */
     public String newId(String name) {
-        return freeId(name, "car", id -> Files.exists(root.resolve("cars").resolve(id)));
+        return freeId(name, "car", id -> Stream.of(CARS, ARCHIVE).anyMatch(place -> Files.exists(root.resolve(place).resolve(id))));
     }
 
     /**
@@ -112,11 +118,14 @@ public final class Library {
      * @throws JournalException where it cannot be written
      */
     public Journal createDay(Car car, String title) {
-        Path days = folder(car.id()).resolve("days");
+        Path days = folder(car.id()).resolve(DAYS);
         try {
             Disk.createFolders(days);
             for (int n = 1;; n++) {
                 Path day = days.resolve(LocalDate.now(clock) + "-" + n);
+                if (Files.exists(folder(car.id()).resolve(ARCHIVE).resolve(day.getFileName()))) {
+                    continue;
+                }
                 try {
                     Files.createDirectory(day);
                     Disk.forceFolder(days);
@@ -156,13 +165,64 @@ public final class Library {
         return Files.exists(car) ? Optional.of(car) : Optional.empty();
     }
 
+    /**
+     * Puts a day into the archive or takes it back.
+     *
+     * @throws JournalException where it is open in a Quoin, or cannot be moved
+     */
+    public void archiveDay(String carId, String dayId, boolean archive) {
+        Path car = folder(carId);
+        Path from = car.resolve(archive ? DAYS : ARCHIVE).resolve(checked(dayId));
+        mustBeFree(from);
+        move(from, car.resolve(archive ? ARCHIVE : DAYS).resolve(dayId));
+    }
+
+    /**
+     * Puts a car with its days into the archive or takes it back.
+     *
+     * @throws JournalException where one of its days is open in a Quoin, or it cannot be moved
+     */
+    public void archiveCar(String carId, boolean archive) {
+        Path from = root.resolve(archive ? CARS : ARCHIVE).resolve(checked(carId));
+        for (String kind : List.of(DAYS, ARCHIVE)) {
+            folders(from.resolve(kind)).forEach(Library::mustBeFree);
+        }
+        move(from, root.resolve(archive ? ARCHIVE : CARS).resolve(carId));
+    }
+
+    private static void mustBeFree(Path day) {
+        if (!Files.exists(day.resolve(Journal.FILE))) {
+            return;
+        }
+        try (DayLock lock = DayLock.tryTake(day.resolve("day.lock")).orElseThrow(() -> new JournalException(day,
+                "the day is open; close it, then try again"))) {
+            return;
+        } catch (IOException | ReadOnlyFileSystemException e) {
+            throw new JournalException(day, "the day cannot be moved (" + JournalOpening.reason(e) + "); check that you may write there", e);
+        }
+    }
+
+    private static void move(Path from, Path to) {
+        try {
+            Disk.createFolders(to.toAbsolutePath().getParent());
+            if (Files.exists(to)) {
+                throw new FileAlreadyExistsException(to.toString());
+            }
+            Files.move(from, to);
+            Disk.forceFolder(to.toAbsolutePath().getParent());
+            Disk.forceFolder(from.toAbsolutePath().getParent());
+        } catch (IOException | ReadOnlyFileSystemException e) {
+            throw new JournalException(from, "it was not moved (" + JournalOpening.reason(e) + "); check that you may write there", e);
+        }
+    }
+
     /** The folder of a day. */
     public Path dayFolder(String carId, String dayId) {
-        return folder(carId).resolve("days").resolve(checked(dayId));
+        return folder(carId).resolve(DAYS).resolve(checked(dayId));
     }
 
     private Path folder(String carId) {
-        return root.resolve("cars").resolve(checked(carId));
+        return root.resolve(CARS).resolve(checked(carId));
     }
 
     private static String checked(String id) {
@@ -183,7 +243,7 @@ public final class Library {
         }
     }
 
-    private static CarInfo carInfo(Path folder) {
+    static CarInfo carInfo(Path folder) {
         String id = folder.getFileName().toString();
         try {
             Car car = CarFile.read(folder.resolve(CAR_FILE));

@@ -20,6 +20,7 @@ import org.openide.util.lookup.ServiceProvider;
 import quoin.car.Car;
 import quoin.car.ReadingId;
 import quoin.logbook.CarFile;
+import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
@@ -50,7 +51,7 @@ import quoin.workflow.spi.Stage;
 public final class CurrentDay {
 
     /** Key of the condition that marks a day as a rehearsal; its value is the seed. */
-    public static final String REHEARSAL = "rehearsal";
+    public static final String REHEARSAL = Conditions.REHEARSAL;
 
     private final List<Stage> stages;
     private final OrderOfWork order;

@@ -1,38 +1,52 @@
 package quoin.garage.desk;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
-import quoin.logbook.CarInfo;
 import quoin.logbook.Day;
 import quoin.logbook.DayInfo;
 import quoin.logbook.Journal;
 import quoin.logbook.JournalException;
+import quoin.logbook.KnownDay;
 import quoin.logbook.Library;
+import quoin.logbook.LibraryIndex;
 import quoin.workbench.CurrentDay;
 
 /** The days of a library. Reads files and may be called on any thread. */
 public final class DayList {
 
-    private record Found(CarInfo car, DayInfo day) {
-    }
-
     private DayList() {
     }
 
     /**
-     * The latest days of all cars.
+     * The latest days of all cars, those in the archive left out.
      *
      * @param most how many at most
      */
     public static List<RecentDay> latest(Library library, int most) {
-        return library.cars().stream().flatMap(car -> days(library, car))
-                .sorted(Comparator.comparing((Found f) -> f.day().created()).thenComparing(f -> f.day().id()).reversed())
-                .limit(most).map(f -> new RecentDay(f.car().name(), f.day(), state(f.day()))).toList();
+        return latest(LibraryIndex.of(library), most);
     }
 
-    private static Stream<Found> days(Library library, CarInfo car) {
-        return library.days(car.id()).stream().map(day -> new Found(car, day));
+    /** As {@link #latest(Library, int)}, from an index made before. */
+    public static List<RecentDay> latest(LibraryIndex index, int most) {
+        return index.days().stream().filter(d -> !d.archived()).limit(most).map(DayList::recent).toList();
+    }
+
+    /** A day of the index as a list shows it. */
+    public static RecentDay recent(KnownDay day) {
+        return new RecentDay(day.carName(), day.day(), state(day));
+    }
+
+    private static RecentDay.State state(KnownDay day) {
+        if (day.day().problem().isPresent()) {
+            return RecentDay.State.UNREADABLE;
+        }
+        return state(day.closed(), day.rehearsal());
+    }
+
+    private static RecentDay.State state(boolean closed, boolean rehearsal) {
+        if (rehearsal) {
+            return closed ? RecentDay.State.REHEARSAL_CLOSED : RecentDay.State.REHEARSAL;
+        }
+        return closed ? RecentDay.State.CLOSED : RecentDay.State.IN_WORK;
     }
 
     static RecentDay.State state(DayInfo info) {
@@ -41,11 +55,7 @@ public final class DayList {
         }
         try (Journal journal = Journal.openReadOnly(info.folder())) {
             Day day = journal.day();
-            boolean closed = day.closed().isPresent();
-            if (day.condition(CurrentDay.REHEARSAL).isPresent()) {
-                return closed ? RecentDay.State.REHEARSAL_CLOSED : RecentDay.State.REHEARSAL;
-            }
-            return closed ? RecentDay.State.CLOSED : RecentDay.State.IN_WORK;
+            return state(day.closed().isPresent(), day.condition(CurrentDay.REHEARSAL).isPresent());
         } catch (JournalException e) {
             return RecentDay.State.UNREADABLE;
         }

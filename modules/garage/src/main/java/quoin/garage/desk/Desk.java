@@ -9,11 +9,13 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import quoin.car.Car;
+import quoin.exchange.SharedCar;
 import quoin.logbook.DayInfo;
 import quoin.logbook.Entry;
 import quoin.logbook.FileFinding;
 import quoin.logbook.Journal;
 import quoin.logbook.JournalException;
+import quoin.logbook.KnownDay;
 import quoin.logbook.Library;
 import quoin.rehearsal.Ouzel23;
 import quoin.workbench.CurrentDay;
@@ -114,6 +116,39 @@ public final class Desk {
     /** Begins a day with a car of the library. */
     public void newDay(String carId, String title) {
         take(library.createDay(library.car(carId), title.strip()));
+    }
+
+    /**
+     * Begins a day with the car, the targets and the load case of another day and no readings: its adjusters stand where that day
+     * left them.
+     */
+    public void newDayLike(Path dayFolder, String title) {
+        try (Journal other = Journal.openReadOnly(dayFolder)) {
+            take(library.createDay(DayTemplate.car(other.day()), title.strip()));
+        }
+    }
+
+    /** Puts a day into the archive or takes it back. */
+    public void archive(KnownDay day, boolean archive) {
+        library.archiveDay(day.carId(), day.day().id(), archive);
+        changed();
+    }
+
+    /** Puts a car with its days into the archive or takes it back. */
+    public void archiveCar(String carId, boolean archive) {
+        library.archiveCar(carId, archive);
+        changed();
+    }
+
+    /**
+     * Takes a friend's car into the library.
+     *
+     * @return its name here
+     */
+    public String takeIn(SharedCar shared) {
+        String name = library.car(shared.importInto(library)).name();
+        changed();
+        return name;
     }
 
     /** Begins a rehearsal with the practice car. */

@@ -1,0 +1,249 @@
+package quoin.garage;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.EventQueue;
+import java.awt.FlowLayout;
+import java.awt.Font;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.Vector;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import org.openide.DialogDescriptor;
+import org.openide.DialogDisplayer;
+import org.openide.NotifyDescriptor;
+import org.openide.awt.Mnemonics;
+import org.openide.util.NbBundle.Messages;
+import org.openide.util.RequestProcessor;
+import quoin.garage.desk.DayList;
+import quoin.garage.desk.Desk;
+import quoin.logbook.JournalException;
+import quoin.logbook.KnownDay;
+import quoin.logbook.LibraryIndex;
+import quoin.logbook.LibrarySearch;
+import quoin.workbench.Looks;
+
+/** Every day of the library: find one by what is remembered of it, open it, begin the next like it, put it away. */
+@Messages({
+    "library.title=Library", "library.search=&Find by car, place, driver, tyres, note or date",
+    "library.days=Days: Enter opens one", "library.withArchive=With the a&rchive",
+    "library.reading=Reading the library...", "# {0} - found", "# {1} - all", "library.count={0} of {1} days",
+    "# {0} - shown", "# {1} - found", "# {2} - all", "library.countCut=The latest {0} of {1} found, of {2} days: type more to find fewer",
+    "library.none=No day has all of these words. Type fewer of them.",
+    "library.open=&Open", "library.template=&New day like it", "library.archive=&Put into the archive", "library.restore=Take &back from the archive",
+    "library.close=Close", "# {0} - line", "library.archived={0}   archive",
+    "library.takeBackFirst=This day is in the archive. Take it back first, then open it.",
+    "library.noDays=There is no day in the library yet."})
+final class LibraryDialog {
+
+    private static final int MOST_SHOWN = 500;
+    private static final RequestProcessor READER = new RequestProcessor("library index", 1);
+
+    private final Desk desk;
+    private final JTextField words = new JTextField(34);
+    private final JCheckBox archive = new JCheckBox();
+    private final JList<KnownDay> list;
+    private final JLabel count = new JLabel(Bundle.library_reading());
+    private final JButton open = button(Bundle.library_open());
+    private final JButton template = button(Bundle.library_template());
+    private final JButton put = button(Bundle.library_archive());
+    private final JButton close = button(Bundle.library_close());
+    private final DialogDescriptor dialog;
+    private LibrarySearch search;
+    private int all;
+    private Optional<Runnable> chosen = Optional.empty();
+
+    /** What is done with a day once the dialog is gone. */
+    interface Answer {
+
+        void open(Path dayFolder);
+
+        void beginLike(KnownDay day);
+    }
+
+    LibraryDialog(Desk desk, Answer answer) {
+        this.desk = desk;
+        this.list = Choices.list(List.of(), LibraryDialog::line);
+        list.getAccessibleContext().setAccessibleName(Bundle.library_days());
+        Mnemonics.setLocalizedText(archive, Bundle.library_withArchive());
+        dialog = new DialogDescriptor(content(), Bundle.library_title(), true, new Object[] {open, template, put, close}, open,
+                DialogDescriptor.DEFAULT_ALIGN, null, null);
+        dialog.setClosingOptions(new Object[] {close});
+        open.addActionListener(e -> open(answer));
+        template.addActionListener(e -> end(day -> answer.beginLike(day)));
+        put.addActionListener(e -> selected().ifPresent(this::archive));
+        archive.addActionListener(e -> find());
+        list.addListSelectionListener(e -> buttons());
+        list.addMouseListener(new OpenOnSecondClick(() -> open(answer)));
+        keys(answer);
+        buttons();
+    }
+
+    private static String line(KnownDay day) {
+        String line = DayWords.line(DayList.recent(day));
+        return day.archived() ? Bundle.library_archived(line) : line;
+    }
+
+    void show() {
+        read();
+        SwingUtilities.invokeLater(words::requestFocusInWindow);
+        DialogDisplayer.getDefault().notify(dialog);
+        chosen.ifPresent(Runnable::run);
+    }
+
+    private JPanel content() {
+        JLabel label = new JLabel();
+        Mnemonics.setLocalizedText(label, Bundle.library_search());
+        label.setLabelFor(words);
+        words.setFont(Looks.font(1.2, Font.PLAIN));
+        words.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent e) {
+                find();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent e) {
+                find();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent e) {
+                find();
+            }
+        });
+        JPanel below = new JPanel(new FlowLayout(FlowLayout.LEADING, 0, 0));
+        below.add(count);
+        JPanel top = new JPanel(new BorderLayout(Looks.em(0.8), Looks.em(0.2)));
+        top.add(label, BorderLayout.NORTH);
+        top.add(words, BorderLayout.CENTER);
+        top.add(archive, BorderLayout.EAST);
+        top.add(below, BorderLayout.SOUTH);
+        JPanel panel = new JPanel(new BorderLayout(0, Looks.em(0.5)));
+        panel.add(top, BorderLayout.NORTH);
+        JScrollPane scroll = new JScrollPane(list);
+        scroll.setPreferredSize(new Dimension(Looks.em(56), Looks.em(26)));
+        panel.add(scroll, BorderLayout.CENTER);
+        panel.setBorder(Looks.padding(0.6, 0.8));
+        return panel;
+    }
+
+    private static JButton button(String text) {
+        JButton button = new JButton();
+        Mnemonics.setLocalizedText(button, text);
+        return button;
+    }
+
+    /** The arrows move in the list while the caret stays in the field. */
+    private void keys(Answer answer) {
+        move(KeyEvent.VK_DOWN, 1);
+        move(KeyEvent.VK_UP, -1);
+        move(KeyEvent.VK_PAGE_DOWN, 10);
+        move(KeyEvent.VK_PAGE_UP, -10);
+        Looks.onKey(list, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "open", () -> open(answer));
+        words.addActionListener(e -> open(answer));
+    }
+
+    private void move(int key, int by) {
+        Looks.onKey(words, KeyStroke.getKeyStroke(key, 0), "move" + by, () -> {
+            int last = list.getModel().getSize() - 1;
+            if (last >= 0) {
+                list.setSelectedIndex(Math.max(0, Math.min(last, list.getSelectedIndex() + by)));
+                list.ensureIndexIsVisible(list.getSelectedIndex());
+            }
+        });
+    }
+
+    /** Files may be on a slow stick: read beside the event thread. */
+    private void read() {
+        READER.post(() -> {
+            try {
+                LibraryIndex index = LibraryIndex.of(desk.library());
+                LibrarySearch made = new LibrarySearch(index.days(), ZoneId.systemDefault());
+                EventQueue.invokeLater(() -> {
+                    search = made;
+                    all = index.days().size();
+                    find();
+                });
+            } catch (JournalException e) {
+                EventQueue.invokeLater(() -> count.setText(e.getMessage()));
+            }
+        });
+    }
+
+    private void find() {
+        if (search == null) {
+            return;
+        }
+        KnownDay before = list.getSelectedValue();
+        List<KnownDay> found = search.find(words.getText()).stream().filter(d -> archive.isSelected() || !d.archived()).toList();
+        List<KnownDay> shown = found.subList(0, Math.min(MOST_SHOWN, found.size()));
+        list.setListData(new Vector<>(shown));
+        list.setSelectedIndex(shown.isEmpty() ? -1 : Math.max(0, before == null ? 0 : shown.indexOf(before)));
+        count.setText(words(shown.size(), found.size()));
+        buttons();
+    }
+
+    private String words(int shown, int found) {
+        if (all == 0) {
+            return Bundle.library_noDays();
+        }
+        if (found == 0) {
+            return Bundle.library_none();
+        }
+        return shown < found ? Bundle.library_countCut(shown, found, all) : Bundle.library_count(found, all);
+    }
+
+    private Optional<KnownDay> selected() {
+        return Optional.ofNullable(list.getSelectedValue());
+    }
+
+    private void buttons() {
+        Optional<KnownDay> day = selected();
+        boolean away = day.map(KnownDay::archived).orElse(false);
+        open.setEnabled(day.isPresent());
+        template.setEnabled(day.map(d -> d.day().problem().isEmpty()).orElse(false));
+        put.setEnabled(day.isPresent());
+        Mnemonics.setLocalizedText(put, away ? Bundle.library_restore() : Bundle.library_archive());
+    }
+
+    private void open(Answer answer) {
+        if (selected().map(KnownDay::archived).orElse(false)) {
+            GarageDoor.say(Bundle.library_takeBackFirst(), NotifyDescriptor.INFORMATION_MESSAGE);
+            return;
+        }
+        end(day -> answer.open(day.day().folder()));
+    }
+
+    /** Closes the dialog first: opening a day puts the caret where the next thing is done. */
+    private void end(Consumer<KnownDay> act) {
+        selected().ifPresent(day -> {
+            chosen = Optional.of(() -> act.accept(day));
+            dialog.setValue(close);
+            SwingUtilities.getWindowAncestor(words).setVisible(false);
+        });
+    }
+
+    private void archive(KnownDay day) {
+        try {
+            desk.archive(day, !day.archived());
+        } catch (JournalException e) {
+            GarageDoor.say(e.getMessage(), NotifyDescriptor.WARNING_MESSAGE);
+        }
+        read();
+    }
+}
