@@ -23,14 +23,15 @@ import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.logbook.Journal;
 import quoin.logbook.JournalException;
+import quoin.logbook.Measurement;
 
 /**
  * A day for other programs.
  *
  * <p>CSV: one row per figure, corrections applied, with the columns {@code entry, time, stage, record, name, place, value, unit,
- * length_mm, typed, source, words}. {@code record} is reading, adjustment, condition or note. Values are in base units: kg, mm,
+ * length_mm, typed, source, words}. {@code record} is reading, adjustment, check, condition or note. Values are in base units: kg, mm,
  * deg, bar; an adjustment in turns of its thread or mm of shim, plus as the adjuster's sign says. {@code length_mm} is a thread
- * length measured after the turn. {@code time} is UTC, ISO 8601.
+ * length measured after the turn; a check has its subject as name and its result as place. {@code time} is UTC, ISO 8601.
  *
  * <p>JSON: {@code {"quoin": "day-export", "format": 1, "day": first line, "entries": [every line as written]}}; a line that
  * cannot be read stands there as {@code {"damaged": text}}.
@@ -68,6 +69,9 @@ public final class DayExport {
             } else if (entry instanceof Entry.Condition c) {
                 rows.add(row(entry, "condition", c.key(), "", List.of(CsvTable.text(c.value()), CsvTable.text(""), CsvTable.text(""),
                         CsvTable.text(""), CsvTable.text(""), CsvTable.text(c.words()))));
+            } else if (entry instanceof Entry.Check check) {
+                check.results().forEach((key, value) -> rows.add(row(entry, "check", check.subject(), key, List.of(CsvTable.number(value),
+                        CsvTable.text(""), CsvTable.text(""), CsvTable.text(""), CsvTable.text(""), CsvTable.text(how(check.measured()))))));
             } else if (entry instanceof Entry.Note note) {
                 rows.add(row(entry, "note", "", "", List.of(CsvTable.text(""), CsvTable.text(""), CsvTable.text(""), CsvTable.text(""),
                         CsvTable.text(""), CsvTable.text(note.words()))));
@@ -83,12 +87,16 @@ public final class DayExport {
         return cells;
     }
 
+    private static String how(Measurement measured) {
+        return (measured.method() + " " + measured.words()).strip();
+    }
+
     private static List<Cell> reading(Entry.Reading entry, ReadingId id, double value) {
         String source = entry.source() == Entry.Source.RACER ? "racer" : "practice-car";
         return row(entry, "reading", id.kind().key(), id.place(), List.of(CsvTable.number(value),
                 CsvTable.text(id.kind().unit().name().toLowerCase(Locale.ROOT)), CsvTable.text(""),
                 CsvTable.text(entry.typed().getOrDefault(id, "")), CsvTable.text(source),
-                CsvTable.text(entry.measured().map(m -> (m.method() + " " + m.words()).strip()).orElse(""))));
+                CsvTable.text(entry.measured().map(DayExport::how).orElse(""))));
     }
 
     private static List<Cell> turn(Day day, Entry.Adjustment entry, Entry.Turn turn) {

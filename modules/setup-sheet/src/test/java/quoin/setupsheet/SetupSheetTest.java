@@ -8,6 +8,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -165,18 +166,15 @@ class SetupSheetTest {
         assertTrue(dark > 10_000, "ink on the picture: " + dark);
     }
 
-    /** The aim is one second for the sheet. The best of five, as the machine may be busy with something else. */
+    /** The aim is one second for the sheet: work of its own thread, as the machine may be busy with something else. */
     @Test
     void theSheetIsThereAtOnce() {
         weighed();
-        double best = Double.MAX_VALUE;
-        for (int i = 0; i < 5; i++) {
-            long start = System.nanoTime();
-            sheet().pdf(Paper.A4, false);
-            best = Math.min(best, (System.nanoTime() - start) / 1e6);
-        }
-        System.out.printf("sheet as PDF: %.0f ms%n", best);
-        assertTrue(best < 1000, best + " ms");
+        long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        sheet().pdf(Paper.A4, false);
+        double ms = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1e6;
+        System.out.printf("sheet as PDF: %.0f ms%n", ms);
+        assertTrue(ms < 1000, ms + " ms");
     }
 
     private static void assertInside(List<Page> pages) {

@@ -12,11 +12,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.Assumption;
 import quoin.car.Assumptions;
 import quoin.car.Axle;
 import quoin.car.Car;
+import quoin.car.Corner;
 import quoin.car.Instruments;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
@@ -29,6 +31,8 @@ import quoin.setupsheet.content.SheetContent.Section;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.EntryWords;
+import quoin.workflow.CarCheck;
+import quoin.workflow.ScaleCorrection;
 import quoin.workflow.StageState;
 import quoin.workflow.StageStatus;
 import quoin.workflow.spi.Finding;
@@ -46,6 +50,8 @@ import quoin.workflow.spi.Finding;
     "# {0} - scale", "# {1} - height", "# {2} - angle", "# {3} - toe",
     "uncertainty.instruments=scales {0}, heights {1}, angles {2}, toe {3}", "uncertainty.steps=Smallest step read",
     "uncertainty.zero=Scales with nothing on them", "uncertainty.pads=Pad tops above the lowest", "uncertainty.none=not recorded",
+    "uncertainty.factors=Scales shown over true", "uncertainty.notTested=not tested today: the figures are as the scales showed them",
+    "open.check=Car check",
     "uncertainty.assumed=Assumed, not measured", "# {0} - field", "# {1} - value", "uncertainty.one={0} {1}",
     "# {0} - time", "signed.at=signed off {0}", "signed.not=NOT SIGNED OFF", "# {0} - state", "signed.again={0}; CHECK AGAIN",
     "# {0} - state", "# {1} - why", "signed.waived={0}, WAIVED: {1}",
@@ -104,7 +110,8 @@ final class DaySections {
         lines.add(new Line(Bundle.load_goal(), EntryWords.goal(day.targets().crossGoal())));
         Map<String, Line> last = new LinkedHashMap<>();
         for (Entry entry : day.effective()) {
-            if (entry instanceof Entry.Condition condition && !condition.key().equals(CurrentDay.REHEARSAL)) {
+            if (entry instanceof Entry.Condition condition && !condition.key().equals(CurrentDay.REHEARSAL)
+                    && !CarCheck.isItem(condition.key())) {
                 last.remove(condition.key());
                 last.put(condition.key(), new Line("", snapshot.entryWords().of(condition)));
             }
@@ -134,13 +141,22 @@ final class DaySections {
 
     private Section uncertainty() {
         Instruments steps = car.instruments();
+        QuantityFormat fine = QuantityFormat.of(snapshot.units().preferences().withDecimals(Dimension.LENGTH, 2));
         List<Line> lines = new ArrayList<>();
         lines.add(new Line("", Bundle.uncertainty_meaning()));
         lines.add(new Line(Bundle.uncertainty_steps(), Bundle.uncertainty_instruments(text(steps.scaleResolutionKg(), Dimension.MASS),
                 text(steps.heightResolutionMm(), Dimension.LENGTH), text(steps.angleResolutionDeg(), Dimension.ANGLE),
-                QuantityFormat.of(snapshot.units().preferences().withDecimals(Dimension.LENGTH, 2)).text(steps.toeResolutionMm(), Dimension.LENGTH))));
+                fine.text(steps.toeResolutionMm(), Dimension.LENGTH))));
         lines.add(new Line(Bundle.uncertainty_zero(), corners(ReadingKind.SCALE_ZERO)));
         lines.add(new Line(Bundle.uncertainty_pads(), corners(ReadingKind.PAD_HEIGHT)));
+        lines.add(new Line(Bundle.uncertainty_factors(), factors()));
+        Map<String, Line> checks = new LinkedHashMap<>();
+        for (Entry entry : day.effective()) {
+            if (entry instanceof Entry.Check check) {
+                checks.put(check.subject(), new Line("", snapshot.entryWords().of(check)));
+            }
+        }
+        lines.addAll(checks.values());
         List<Assumption> assumed = Assumptions.complete(car, snapshot.status().reading(ReadingId.ofCar(ReadingKind.TOTAL)).value()).assumptions();
         if (!assumed.isEmpty()) {
             lines.add(new Line(Bundle.uncertainty_assumed(), assumed.stream().map(this::assumed).collect(Collectors.joining(", "))));
@@ -159,6 +175,12 @@ final class DaySections {
         String all = car.cornerReadings(kind).stream().filter(id -> snapshot.last(id).isPresent())
                 .map(id -> id.place() + " " + snapshot.format().text(id, snapshot.last(id).orElseThrow())).collect(Collectors.joining(", "));
         return all.isEmpty() ? Bundle.uncertainty_none() : all;
+    }
+
+    private String factors() {
+        return ScaleCorrection.of(day).map(c -> Stream.of(Corner.values()).map(k -> k + " "
+                + String.format(Locale.ROOT, "%.4f", c.factors().get(k)).replace('.', snapshot.units().preferences().decimalMark().character()))
+                .collect(Collectors.joining(", "))).orElseGet(Bundle::uncertainty_notTested);
     }
 
     private Section signed() {
@@ -181,6 +203,7 @@ final class DaySections {
 
     private Section open() {
         List<Line> lines = new ArrayList<>();
+        CarCheck.leftOpen(day).forEach(item -> lines.add(new Line(Bundle.open_check(), item.words())));
         for (StageStatus stage : snapshot.status().stages()) {
             List<String> reasons = new ArrayList<>();
             if (stage.state() != StageState.SIGNED) {
