@@ -40,7 +40,8 @@ class IdsTest {
         assertEquals(List.of("perch", "pushrod", "camber rod", "camber shim", "caster rod", "toe link", "bar link"),
                 Arrays.stream(AdjusterKind.values()).map(AdjusterKind::words).toList());
         assertEquals(List.of("load", "height", "camber", "caster", "toe", "pad-height", "pressure", "scale-zero", "total", "cross",
-                "front-share", "left-share", "rake", "total-toe", "thrust-angle", "kpi", "wheelbase", "setback", "turn-toe-out"),
+                "front-share", "left-share", "rake", "total-toe", "thrust-angle", "kpi", "wheelbase", "setback", "turn-toe-out",
+                "circumference", "cg-height"),
                 Arrays.stream(ReadingKind.values()).map(ReadingKind::key).toList());
     }
 
