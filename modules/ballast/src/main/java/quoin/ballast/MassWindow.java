@@ -15,7 +15,7 @@ import quoin.workbench.DayWindow;
 import quoin.workbench.Looks;
 import quoin.workbench.WrapText;
 
-/** What if, moving mass, centre of gravity: three pages, turned with Ctrl+Page Up and Down or their underlined letter. */
+/** Load case, what if, moving mass, centre of gravity: four pages, turned with Ctrl+Page Up and Down or their underlined letter. */
 @TopComponent.Description(preferredID = "day-mass", persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
 @TopComponent.Registration(mode = "editor", openAtStartup = false, position = 700)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Mass", preferredID = "day-mass")
@@ -23,7 +23,7 @@ import quoin.workbench.WrapText;
 @ActionReferences({
     @ActionReference(path = "Menu/Day", position = 320),
     @ActionReference(path = "Shortcuts", name = "O-8")})
-@Messages({"CTL_Mass=&Mass and What If", "mass.title=Mass", "mass.whatIf=What if", "mass.move=Move mass", "mass.cg=Centre of gravity",
+@Messages({"CTL_Mass=&Load Case, Mass and What If", "mass.title=Load case and mass", "mass.loadCase=Load case", "mass.whatIf=What if", "mass.move=Move mass", "mass.cg=Centre of gravity",
     "mass.noDay=No day is open: open one, or choose File > Rehearse with the practice car."})
 public final class MassWindow extends DayWindow {
 
@@ -33,6 +33,7 @@ public final class MassWindow extends DayWindow {
 
     private final JTabbedPane tabs = new JTabbedPane();
     private final JPanel cards = new JPanel(new CardLayout());
+    private final LoadCasePanel loadCase = new LoadCasePanel(CurrentDay.inUse());
     private final WhatIfPanel whatIf = new WhatIfPanel(CurrentDay.inUse());
     private final MovePanel move = new MovePanel(CurrentDay.inUse());
     private final CgPanel cg = new CgPanel(CurrentDay.inUse());
@@ -40,12 +41,14 @@ public final class MassWindow extends DayWindow {
     public MassWindow() {
         super(Bundle.mass_title(), CurrentDay.inUse());
         putClientProperty(PROP_CLOSING_DISABLED, false);
+        tabs.addTab(Bundle.mass_loadCase(), loadCase);
         tabs.addTab(Bundle.mass_whatIf(), whatIf);
         tabs.addTab(Bundle.mass_move(), move);
         tabs.addTab(Bundle.mass_cg(), cg);
-        tabs.setMnemonicAt(0, 'W');
-        tabs.setMnemonicAt(1, 'M');
-        tabs.setMnemonicAt(2, 'G');
+        tabs.setMnemonicAt(0, 'L');
+        tabs.setMnemonicAt(1, 'I');
+        tabs.setMnemonicAt(2, 'M');
+        tabs.setMnemonicAt(3, 'G');
         tabs.addChangeListener(e -> turned());
         WrapText empty = new WrapText(Bundle.mass_noDay(), 1.3, Font.BOLD);
         empty.setBorder(Looks.padding(2, 2));
@@ -67,8 +70,9 @@ public final class MassWindow extends DayWindow {
 
     private void update() {
         switch (tabs.getSelectedIndex()) {
-            case 0 -> whatIf.update();
-            case 1 -> move.update();
+            case 0 -> loadCase.update();
+            case 1 -> whatIf.update();
+            case 2 -> move.update();
             default -> cg.update();
         }
     }
@@ -80,8 +84,9 @@ public final class MassWindow extends DayWindow {
 
     private void toFirst() {
         switch (tabs.getSelectedIndex()) {
-            case 0 -> whatIf.toFirst();
-            case 1 -> move.toFirst();
+            case 0 -> loadCase.toFirst();
+            case 1 -> whatIf.toFirst();
+            case 2 -> move.toFirst();
             default -> cg.toFirst();
         }
     }

@@ -42,7 +42,7 @@ import quoin.workbench.WrapText;
     "# {0} - mass", "# {1} - share", "# {2} - rise", "move.cost=Cost: {0} ({1} of the car), centre of gravity {2}.",
     "# {0} - rise", "move.costFree=Cost: no mass, centre of gravity {0}.",
     "# {0} - miss", "move.near=The nearest that is possible: {0} short of the wish.",
-    "move.done=Record as &done", "move.items=Masses that may be moved", "move.zones=Places where ballast may be fixed",
+    "move.done=Re&cord as done", "move.items=Masses that may be moved", "move.zones=Places where ballast may be fixed",
     "move.mass=mass", "move.x=x ahead of front axle", "move.y=y left", "move.z=z high",
     "move.rear=rear x", "move.frontX=front x", "move.right=right y", "move.leftY=left y",
     "move.keep=&Keep both lists on the car",

@@ -95,6 +95,8 @@ public final class OrderOfWork {
         List<RequirementState> requirements = assessor.requirements(stage).stream()
                 .map(r -> new RequirementState(r, assessor.holds(r))).toList();
         List<Finding> findings = new ArrayList<>(stage.findings(assessor.day()));
+        findings.addAll(LoadCaseCheck.of(assessor.day(), assessor.readings(stage).stream()
+                .filter(id -> assessor.owner(id).filter(stage::equals).isPresent()).toList()));
         findings.addAll(tooClose(stage, assessor, rules));
         return new StageStatus(stage, rules.state(stage), rules.reasons(stage), readings, requirements, findings);
     }
