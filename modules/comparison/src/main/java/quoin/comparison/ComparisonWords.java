@@ -1,5 +1,6 @@
 package quoin.comparison;
 
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
@@ -28,6 +29,10 @@ final class ComparisonWords {
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("yyyy-MM-dd").withZone(ZoneId.systemDefault());
 
     private ComparisonWords() {
+    }
+
+    static String date(Instant begun) {
+        return DATE.format(begun);
     }
 
     static String day(DayInfo day) {

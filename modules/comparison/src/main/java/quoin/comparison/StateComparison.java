@@ -28,6 +28,9 @@ public record StateComparison(List<Line> lines, Map<AdjusterId, Double> position
     private static final List<ReadingKind> ORDER = List.of(ReadingKind.CROSS, ReadingKind.TOTAL, ReadingKind.FRONT_SHARE,
             ReadingKind.LEFT_SHARE, ReadingKind.LOAD, ReadingKind.HEIGHT, ReadingKind.RAKE, ReadingKind.CAMBER, ReadingKind.CASTER,
             ReadingKind.TOE, ReadingKind.TOTAL_TOE, ReadingKind.THRUST_ANGLE);
+    /** Cross weight first, angles last, places in the order of their names. */
+    static final Comparator<ReadingId> ORDERED = Comparator.comparingInt((ReadingId id) -> ORDER.indexOf(id.kind()))
+            .thenComparing(ReadingId::compareTo);
     private static final double NOTHING_MM = 1e-6;
 
     public StateComparison {
@@ -80,7 +83,7 @@ public record StateComparison(List<Line> lines, Map<AdjusterId, Double> position
 
     /** Compares two states; a target on either side has no noise of its own. */
     public static StateComparison of(CarState from, CarState to, Part part) {
-        Set<ReadingId> ids = new TreeSet<>(Comparator.comparingInt((ReadingId id) -> ORDER.indexOf(id.kind())).thenComparing(ReadingId::compareTo));
+        Set<ReadingId> ids = new TreeSet<>(ORDERED);
         for (CarState state : List.of(from, to)) {
             state.readings().keySet().stream().filter(part::has).forEach(ids::add);
             state.targets().keySet().stream().filter(part::has).forEach(ids::add);

@@ -142,6 +142,12 @@ public final class Day {
         return Optional.ofNullable(checks.get(subject));
     }
 
+    /** What an earlier day taught, taken over when this one began; empty where nothing was, or it was declined. */
+    public Optional<Entry.ResponseTakenOver> takenOver() {
+        return effective.stream().filter(Entry.ResponseTakenOver.class::isInstance).map(Entry.ResponseTakenOver.class::cast)
+                .reduce((first, second) -> second);
+    }
+
     /** Sum of what was turned today (turns, or mm of shim); 0 where it was not touched. */
     public double turned(AdjusterId adjuster) {
         return turns.getOrDefault(adjuster, 0.0);

@@ -1,5 +1,6 @@
 package quoin.logbook;
 
+import java.time.Instant;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -216,6 +217,48 @@ public sealed interface Entry {
         @Override
         public GoalSet withHeader(Header changed) {
             return new GoalSet(changed, goal);
+        }
+    }
+
+    /**
+     * What an earlier day had taught about the car when this one began. It holds all that this day needs of it, so that the
+     * earlier day may be elsewhere or gone.
+     *
+     * @param fromDay  id of the day it was taken from
+     * @param learntOn when that was learnt: the last entry of the day that taught it
+     * @param loadKg   driver, fuel and ballast of the car then, kg
+     * @param effects  what was learnt
+     */
+    record ResponseTakenOver(Header header, String fromDay, Instant learntOn, double loadKg, List<Effect> effects) implements Entry {
+
+        /**
+         * One learnt figure.
+         *
+         * @param key         stable key, such as "wheel-rate.LF"
+         * @param described   what followed from the car as described then; another description makes it void
+         * @param value       what was learnt, same unit
+         * @param uncertainty its standard uncertainty, same unit, 0 or more
+         */
+        public record Effect(String key, double described, double value, double uncertainty) {
+            public Effect {
+                if (!Double.isFinite(described) || !Double.isFinite(value) || !(uncertainty >= 0) || Double.isInfinite(uncertainty)) {
+                    throw new IllegalArgumentException(key + " must be numbers, its uncertainty 0 or more");
+                }
+            }
+        }
+
+        public ResponseTakenOver {
+            Objects.requireNonNull(fromDay, "fromDay");
+            Objects.requireNonNull(learntOn, "learntOn");
+            effects = List.copyOf(effects);
+            if (!(loadKg >= 0) || Double.isInfinite(loadKg)) {
+                throw new IllegalArgumentException("loadKg must be 0 or more");
+            }
+        }
+
+        @Override
+        public ResponseTakenOver withHeader(Header changed) {
+            return new ResponseTakenOver(changed, fromDay, learntOn, loadKg, effects);
         }
     }
 

@@ -57,6 +57,7 @@ final class EntryJson {
                             new Target(f.number("value"), f.number("tolerance")))),
             new Kind<>("goal", Entry.GoalSet.class, (e, n) -> n.put("goal", CarJson.CROSS_GOALS.text(e.goal())),
                     (h, f) -> new Entry.GoalSet(h, f.parsed("goal", CarJson.CROSS_GOALS::read))),
+            new Kind<>("response-taken-over", Entry.ResponseTakenOver.class, EntryJson::writeResponse, EntryJson::readResponse),
             new Kind<>("note", Entry.Note.class, (e, n) -> n.put("words", e.words()),
                     (h, f) -> new Entry.Note(h, f.text("words"))),
             new Kind<>("sign-off", Entry.SignOff.class, (e, n) -> e.waived().ifPresent(w -> n.put("waived", w)),
@@ -143,6 +144,19 @@ final class EntryJson {
         in.forEach("typed", (key, all) -> typed.put(ReadingId.parse(key), all.text(key)));
         return new Entry.Reading(header, values, typed, in.parsed("source", SOURCES::read),
                 in.optionalObject("measured").map(MeasurementJson::read));
+    }
+
+    private static void writeResponse(Entry.ResponseTakenOver entry, ObjectNode node) {
+        node.put("fromDay", entry.fromDay()).put("learntOn", entry.learntOn().toString()).put("loadKg", entry.loadKg());
+        node.putArray("effects");
+        entry.effects().forEach(e -> node.withArray("effects").addObject().put("key", e.key()).put("described", e.described())
+                .put("value", e.value()).put("uncertainty", e.uncertainty()));
+    }
+
+    private static Entry.ResponseTakenOver readResponse(Header header, Fields in) {
+        return new Entry.ResponseTakenOver(header, in.text("fromDay"), in.parsed("learntOn", Instant::parse), in.number("loadKg"),
+                in.list("effects", e -> new Entry.ResponseTakenOver.Effect(e.text("key"), e.number("described"), e.number("value"),
+                        e.number("uncertainty"))));
     }
 
     private static void writeAdjustment(Entry.Adjustment entry, ObjectNode node) {

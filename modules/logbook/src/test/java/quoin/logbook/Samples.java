@@ -116,6 +116,9 @@ final class Samples {
                         Map.of("LF", "80,2"), "LF shows 0.2 % too much", Map.of())),
                 new Entry.TargetSet(h, SILL, new Target(61.5, 0.5)), new Entry.GoalSet(h, CrossGoal.EQUAL_DIAGONALS),
                 new Entry.GoalSet(h, CrossGoal.WANTED), new Entry.Note(noStage, "tyre tape:\n1812 \u2028 1810"),
+                new Entry.ResponseTakenOver(noStage, "2026-05-12-1", NOON, 96, List.of(
+                        new Entry.ResponseTakenOver.Effect("wheel-rate.LF", 31.5, 32.25, 0.4))),
+                new Entry.ResponseTakenOver(noStage, "2026-05-12-1", NOON, 0, List.of()),
                 new Entry.SignOff(h, Optional.empty()), new Entry.SignOff(h, Optional.of("scrutineer waits")),
                 new Entry.Reopened(h, "RR looked odd"), new Entry.Correction(h, 3, Optional.empty(), "undo"),
                 new Entry.Correction(h, 3, Optional.of(reading), "43.5, not 34.5"),

@@ -17,6 +17,7 @@ import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.logbook.Entry;
 import quoin.logbook.Measurement;
+import quoin.workflow.TakenOver;
 
 /** Says in plain words what an entry of the logbook tells. */
 @Messages({
@@ -48,6 +49,8 @@ import quoin.logbook.Measurement;
     "method.known-person=one person on each scale", "method.swap-test=two scales exchanged", "method.half-turn=car turned by 180 degrees",
     "method.scale-factors=corrected for the scales", "method.moved-scales=scales moved round",
     "method.two-under-a-wheel=two scales under a wheel", "method.press-over-scale=by a press over a scale", "method.witness-hole=by thread and witness hole",
+    "# {0} - day", "# {1} - age in days", "# {2} - number",
+    "entry.takenOver=Response taken over from the day {0}, learnt {1} days before: {2} figures",
     "# {0} - kind", "entry.unknown=Entry of a kind not known here: {0}",
     "goal.equalDiagonals=RF+LR is half of the total",
     "goal.equalFronts=LF and RF alike",
@@ -88,6 +91,9 @@ public final class EntryWords {
             return Bundle.entry_target(set.reading().words(), format.band(set.reading(), set.target().value(), set.target().tolerance()));
         } else if (entry instanceof Entry.GoalSet set) {
             return Bundle.entry_goal(goal(set.goal()));
+        } else if (entry instanceof Entry.ResponseTakenOver before) {
+            return Bundle.entry_takenOver(before.fromDay(),
+                    Math.round(TakenOver.ageDays(before.learntOn(), before.header().time())), before.effects().size());
         } else if (entry instanceof Entry.Note note) {
             return Bundle.entry_note(note.words());
         }

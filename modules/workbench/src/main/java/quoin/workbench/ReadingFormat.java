@@ -55,6 +55,12 @@ public final class ReadingFormat {
         return mark < 0 || !text.matches("[-+0-9.,]*") ? text : text.replaceAll("[.,]?0+$", "");
     }
 
+    /** A figure in the unit it is shown in, for the axis of a chart. */
+    public double shownValue(ReadingId reading, double value) {
+        Dimension dimension = dimension(reading);
+        return units.preferences().unit(dimension).fromBase(shown(reading, value));
+    }
+
     /** "107.9 kg". */
     public String text(ReadingId reading, double value) {
         return format(reading).text(shown(reading, value), dimension(reading));

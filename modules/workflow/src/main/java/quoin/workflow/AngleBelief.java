@@ -43,14 +43,16 @@ final class AngleBelief {
     private final Day day;
     private final Map<Axle, Map<ReadingKind, LinearBelief>> effects = new EnumMap<>(Axle.class);
     private final Map<Axle, AngleResponse> described;
+    private final TakenOver before;
 
     AngleBelief(Day day, Map<Axle, AngleResponse> described, ReadingUncertainty uncertainty) {
         this.day = day;
         this.described = described;
+        this.before = TakenOver.of(day);
         for (Axle axle : Axle.values()) {
             Map<ReadingKind, LinearBelief> byAngle = new EnumMap<>(ReadingKind.class);
             for (ReadingKind angle : ANGLES) {
-                byAngle.put(angle, LinearBelief.of(prior(axle, angle), priorSd(axle, angle), seen(axle, angle, uncertainty)));
+                byAngle.put(angle, LinearBelief.of(begun(axle, angle, true), begun(axle, angle, false), seen(axle, angle, uncertainty)));
             }
             effects.put(axle, byAngle);
         }
@@ -71,6 +73,23 @@ final class AngleBelief {
     /** Whether the effect of an adjuster was described, and not only guessed. */
     boolean isDescribed(AdjusterId id) {
         return described.get(id.corner().axle()).knows(id.kind());
+    }
+
+    /** Means, or standard uncertainties, that the day begins with: as learnt before where that holds, otherwise as described. */
+    private double[] begun(Axle axle, ReadingKind angle, boolean means) {
+        double[] mean = prior(axle, angle);
+        double[] sd = priorSd(axle, angle);
+        for (int k = 0; k < mean.length; k++) {
+            Optional<ExpectedMove.Move> learnt = before.angle(axle, angle, KINDS.get(k), mean[k], sd[k]);
+            mean[k] = learnt.map(ExpectedMove.Move::amount).orElse(mean[k]);
+            sd[k] = learnt.map(ExpectedMove.Move::uncertainty).orElse(sd[k]);
+        }
+        return means ? mean : sd;
+    }
+
+    /** Effect of an adjuster by the suspension as described, or guessed, deg per unit. */
+    double described(Axle axle, ReadingKind angle, AdjusterKind adjuster) {
+        return prior(axle, angle)[KINDS.indexOf(adjuster)];
     }
 
     private double[] prior(Axle axle, ReadingKind angle) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import quoin.adjustment.CarModels;
 import quoin.adjustment.CornerSpring;
 import quoin.adjustment.Learner;
@@ -19,6 +20,7 @@ import quoin.car.AdjusterKind;
 import quoin.car.AssumedCar;
 import quoin.car.AssumedCorner;
 import quoin.car.Assumptions;
+import quoin.car.Axle;
 import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.HeightPoint;
@@ -60,7 +62,9 @@ record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, 
         PerCorner<Double> typed = read.map(f -> f.map(Figure::value).orElse(0.0));
         double sum = typed.lf() + typed.rf() + typed.lr() + typed.rr();
         OptionalDouble total = weighed && sum > 0 ? OptionalDouble.of(sum) : OptionalDouble.empty();
-        AssumedCar assumed = Assumptions.complete(car, total);
+        AssumedCar described = Assumptions.complete(car, total);
+        TakenOver before = TakenOver.of(day);
+        AssumedCar assumed = before.applied(described);
         List<Adjuster> adjusters = car.walkingOrder().stream().flatMap(c -> assumed.corners().get(c).springLeg().stream()).toList();
         List<List<SettledReading>> stretches = RoundHistory.of(day, adjusters.stream().map(Adjuster::id).toList());
         if (stretches.isEmpty()) {
@@ -69,7 +73,7 @@ record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, 
         Map<String, Double> heights = new HashMap<>();
         car.heightPoints().forEach(p -> day.latest(p.reading()).ifPresent(f -> heights.put(p.name(), f.value())));
         StateFit.FittedCar standing = CarModels.standing(assumed, weighed ? typed : CarModels.unweighed(assumed), heights);
-        LearningPrior prior = prior(assumed, adjusters, exactResponse(assumed, adjusters, standing.car()));
+        LearningPrior prior = prior(described, before, adjusters, exactResponse(described, before, adjusters, standing.car()));
         ResponseBelief belief = null;
         for (List<SettledReading> stretch : stretches) {
             belief = Learner.learn(belief == null ? prior : carriedOn(prior, belief), stretch);
@@ -85,8 +89,7 @@ record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, 
 
     /** What is believed before anything was read: the linear response at the believed rates. */
     static LearningPrior unread(Day day) {
-        AssumedCar assumed = Assumptions.complete(day.car());
-        return prior(assumed, adjusters(day), List.of());
+        return prior(Assumptions.complete(day.car()), TakenOver.of(day), adjusters(day), List.of());
     }
 
     /** Rates learnt in an earlier stretch of the day are where the next one starts. */
@@ -100,18 +103,25 @@ record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, 
         return new LearningPrior(corners, prior.adjusters(), prior.barRatesNPerMm(), prior.noise(), List.of());
     }
 
-    private static LearningPrior prior(AssumedCar assumed, List<Adjuster> adjusters, List<List<Double>> exact) {
+    /** Relative standard uncertainty of a wheel rate as described. */
+    static double rateSd(Car car, Corner corner) {
+        return car.corners().get(corner).springRateNPerMm().isPresent() ? CornerSpring.TYPED_RATE_SD : CornerSpring.UNKNOWN_RATE_SD;
+    }
+
+    private static LearningPrior prior(AssumedCar assumed, TakenOver before, List<Adjuster> adjusters, List<List<Double>> exact) {
         Car car = assumed.car();
         List<CornerSpring> springs = new ArrayList<>();
         for (Corner corner : Corner.values()) {
             AssumedCorner c = assumed.corners().get(corner);
             AssumedCar.PlacedPoint point = place(assumed, corner);
-            boolean known = car.corners().get(corner).springRateNPerMm().isPresent();
+            double rate = c.wheelRateNPerMm();
+            ExpectedMove.Move learnt = before.wheelRate(corner, rate, rateSd(car, corner))
+                    .orElse(new ExpectedMove.Move(rate, rate * rateSd(car, corner)));
             springs.add(new CornerSpring(corner.isFront() ? 0 : -car.wheelbaseMm(),
-                    (corner.isLeft() ? 0.5 : -0.5) * car.trackMm(corner.axle()), point.xMm(), point.yMm(), c.wheelRateNPerMm(),
-                    c.tyreRateNPerMm(), known ? CornerSpring.TYPED_RATE_SD : CornerSpring.UNKNOWN_RATE_SD));
+                    (corner.isLeft() ? 0.5 : -0.5) * car.trackMm(corner.axle()), point.xMm(), point.yMm(), learnt.amount(),
+                    c.tyreRateNPerMm(), learnt.uncertainty() / learnt.amount()));
         }
-        List<LiftAdjuster> lifts = adjusters.stream().map(a -> lift(a, assumed)).toList();
+        List<LiftAdjuster> lifts = adjusters.stream().map(a -> lift(a, assumed, before)).toList();
         return new LearningPrior(springs, lifts, List.of(0.0, 0.0), noise(car), exact);
     }
 
@@ -122,11 +132,19 @@ record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, 
         return new NoisePrior(garage.frictionSdN(), garage.frictionLogSd(), height, garage.heightLogSd(), scale);
     }
 
-    private static LiftAdjuster lift(Adjuster adjuster, AssumedCar assumed) {
+    private static LiftAdjuster lift(Adjuster adjuster, AssumedCar assumed, TakenOver before) {
+        double perTurn = liftMmPerTurn(adjuster, assumed);
+        Axle axle = adjuster.id().corner().axle();
+        ExpectedMove.Move factor = before.liftFactor(axle, adjuster.id().kind(), perTurn, LiftAdjuster.USUAL_LIFT_SD)
+                .orElse(new ExpectedMove.Move(1, LiftAdjuster.USUAL_LIFT_SD));
+        return new LiftAdjuster(adjuster.id().words(), adjuster.id().corner(), perTurn * factor.amount(), axle + " " + adjuster.id().kind(),
+                factor.uncertainty() / factor.amount());
+    }
+
+    /** Lift of one turn by the car as described, mm at the wheel. */
+    static double liftMmPerTurn(Adjuster adjuster, AssumedCar assumed) {
         AssumedCorner corner = assumed.corners().get(adjuster.id().corner());
-        double perTurn = ((Setting.Thread) adjuster.setting()).mmPerTurn() * corner.liftPerThreadMm(adjuster.id().kind());
-        return new LiftAdjuster(adjuster.id().words(), adjuster.id().corner(), perTurn,
-                adjuster.id().corner().axle() + " " + adjuster.id().kind(), LiftAdjuster.USUAL_LIFT_SD);
+        return ((Setting.Thread) adjuster.setting()).mmPerTurn() * corner.liftPerThreadMm(adjuster.id().kind());
     }
 
     private static AssumedCar.PlacedPoint place(AssumedCar assumed, Corner corner) {
@@ -137,21 +155,24 @@ record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, 
                         (corner.isLeft() ? 0.5 : -0.5) * car.trackMm(corner.axle())));
     }
 
-    private static List<List<Double>> exactResponse(AssumedCar assumed, List<Adjuster> adjusters, CarModel standing) {
-        Car car = assumed.car();
+    /** Exact response of the car as it stands, each column times what the lift of its adjuster was learnt to be. */
+    private static List<List<Double>> exactResponse(AssumedCar described, TakenOver before, List<Adjuster> adjusters, CarModel standing) {
+        Car car = described.car();
         for (Corner corner : Corner.values()) {
             if (car.heightPoint(corner).isEmpty()) {
                 return List.of();
             }
         }
         List<Sensitivity> columns = sensitivities(adjusters, standing);
+        double[] factors = adjusters.stream().mapToDouble(a -> lift(a, described, before).liftMmPerTurn() / liftMmPerTurn(a, described)).toArray();
         List<List<Double>> rows = new ArrayList<>();
         for (Corner corner : Corner.values()) {
-            rows.add(columns.stream().map(s -> KilogramForce.toNewtons(s.loadsKgf().get(corner))).toList());
+            rows.add(IntStream.range(0, factors.length)
+                    .mapToObj(i -> factors[i] * KilogramForce.toNewtons(columns.get(i).loadsKgf().get(corner))).toList());
         }
         for (Corner corner : Corner.values()) {
             String point = car.heightPoint(corner).orElseThrow().name();
-            rows.add(columns.stream().map(s -> s.rideHeightsMm().get(point)).toList());
+            rows.add(IntStream.range(0, factors.length).mapToObj(i -> factors[i] * columns.get(i).rideHeightsMm().get(point)).toList());
         }
         return rows;
     }
