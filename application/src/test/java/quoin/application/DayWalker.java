@@ -33,6 +33,8 @@ final class DayWalker {
     private static final Duration FOCUS = Duration.ofMillis(700);
     private static final Duration LEFT_ALONE = Duration.ofSeconds(4);
     private static final Duration PLAN = Duration.ofMillis(2500);
+    private static final Duration AGAIN = Duration.ofMillis(100);
+    private static final int LOOKS = 20;
 
     private final Screen screen;
     private final Path library;
@@ -55,11 +57,17 @@ final class DayWalker {
         if (!Files.isDirectory(library)) {
             return Optional.empty();
         }
-        try (Stream<Path> files = Files.walk(library)) {
-            return files.filter(f -> f.endsWith(Journal.FILE)).map(Path::getParent).findFirst();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        for (int i = 0; i < LOOKS; i++) {
+            try (Stream<Path> files = Files.walk(library)) {
+                return files.filter(f -> f.endsWith(Journal.FILE)).map(Path::getParent).findFirst();
+            } catch (UncheckedIOException e) {
+                // the application put a fresh file in the place of an old one while the folders were walked
+                Await.pause(AGAIN);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
+        return Optional.empty();
     }
 
     /** The day as it is on the disk now. */
