@@ -167,7 +167,7 @@ final class Assessor {
         Figure figure = picked.get().figure();
         List<Double> same = List.copyOf(sameState(figure).values());
         double mean = Repeats.mean(same);
-        double u = uncertainty.ofMean(reading, new double[] {mean}, same, figure.instrumentUncertainty(), same.size());
+        double u = repeats.ofTyped(figure, mean, same);
         return assessed(reading, new Measured(mean, u, same.size(), figure.entry()), picked.get().freshness(), picked.get().reasons(),
                 target, picked.get().causes());
     }

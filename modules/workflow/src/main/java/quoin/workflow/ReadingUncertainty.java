@@ -65,11 +65,17 @@ public final class ReadingUncertainty {
      * @param count how many readings the mean is taken of, 1 or more
      */
     double ofMean(ReadingId reading, double[] parts, List<Double> repeats, OptionalDouble instruments, int count) {
+        return ofMean(reading, parts, RepeatSpread.NONE.with(repeats), instruments, count);
+    }
+
+    /**
+     * The same with the spread of everything of the kind that was read more than once today. A usual value stands in for
+     * {@link #PRIOR_FREEDOM} repeats: the mean of the variance under a scaled inverse chi-square prior, so that two readings that
+     * happen to agree do not pass for certainty.
+     */
+    double ofMean(ReadingId reading, double[] parts, RepeatSpread spread, OptionalDouble instruments, int count) {
         double usual = usualRepeatability(reading);
-        double freedom = PRIOR_FREEDOM + Math.max(0, repeats.size() - 1);
-        double mean = repeats.stream().mapToDouble(Double::doubleValue).average().orElse(0);
-        double squares = repeats.size() < 2 ? 0 : repeats.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
-        double repeatability2 = (PRIOR_FREEDOM * usual * usual + squares) / freedom;
+        double repeatability2 = (PRIOR_FREEDOM * usual * usual + spread.squares()) / (PRIOR_FREEDOM + spread.freedom());
         double step = instruments.isPresent() ? instruments.getAsDouble() : instrument(reading, parts);
         return Math.sqrt(step * step + repeatability2 / count);
     }

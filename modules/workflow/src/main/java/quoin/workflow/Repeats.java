@@ -1,11 +1,13 @@
 package quoin.workflow;
 
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Figure;
@@ -23,6 +25,7 @@ final class Repeats {
     private final Timeline timeline;
     private final Causes causes;
     private final ReadingUncertainty uncertainty;
+    private final Map<ReadingKind, RepeatSpread> spreads = new EnumMap<>(ReadingKind.class);
 
     Repeats(Day day, Timeline timeline, Causes causes, ReadingUncertainty uncertainty) {
         this.day = day;
@@ -51,8 +54,15 @@ final class Repeats {
     Measured mean(Figure figure) {
         List<Double> values = List.copyOf(of(figure).values());
         double mean = mean(values);
-        double u = uncertainty.ofMean(figure.reading(), new double[] {mean}, values, figure.instrumentUncertainty(), values.size());
+        double u = ofTyped(figure, mean, values);
         return new Measured(mean, u, values.size(), figure.entry());
+    }
+
+    /** Uncertainty of the mean of a typed reading's repeats, with the spread of everything of its kind that was read twice. */
+    double ofTyped(Figure figure, double mean, List<Double> values) {
+        RepeatSpread spread = spreads.computeIfAbsent(figure.reading().kind(), k -> RepeatSpread.of(day, k, this));
+        return uncertainty.ofMean(figure.reading(), new double[] {mean}, spread.freedom() > 0 ? spread : RepeatSpread.NONE.with(values),
+                figure.instrumentUncertainty(), values.size());
     }
 
     static double mean(List<Double> values) {

@@ -27,6 +27,7 @@ public record ScaleCorrection(PerCorner<Double> factors, PerCorner<Double> stand
     public static final String SUBJECT = "scales";
     /** Method of a reading that was corrected. */
     public static final String METHOD = "scale-factors";
+    private static final String TEST = "; test of entry ";
 
     /** Key of a corner's factor in the check. */
     public static String factorKey(Corner corner) {
@@ -57,7 +58,6 @@ public record ScaleCorrection(PerCorner<Double> factors, PerCorner<Double> stand
         Map<ReadingId, Double> values = new TreeMap<>(reading.values());
         Map<String, String> raw = new LinkedHashMap<>();
         Map<ReadingId, Double> uncertainty = new TreeMap<>();
-        StringJoiner shown = new StringJoiner(", ");
         for (Corner corner : Corner.values()) {
             ReadingId load = ReadingId.of(ReadingKind.LOAD, corner);
             Double read = reading.values().get(load);
@@ -66,11 +66,41 @@ public record ScaleCorrection(PerCorner<Double> factors, PerCorner<Double> stand
                 values.put(load, right);
                 raw.put(load.toString(), Double.toString(read));
                 uncertainty.put(load, Math.hypot(stepKg / Math.sqrt(12), right * standard.get(corner)));
-                shown.add(corner + " " + Words.figure(read, ReadingKind.LOAD));
             }
         }
         return new Entry.Reading(reading.header(), values, reading.typed(), reading.source(),
-                Optional.of(new Measurement(METHOD, raw, "the scales showed " + shown + "; test of entry " + entry, uncertainty)));
+                Optional.of(new Measurement(METHOD, raw, words(raw, Long.toString(entry)), uncertainty)));
+    }
+
+    private static String words(Map<String, String> raw, String test) {
+        StringJoiner shown = new StringJoiner(", ");
+        for (Corner corner : Corner.values()) {
+            String read = raw.get(ReadingId.of(ReadingKind.LOAD, corner).toString());
+            if (read != null) {
+                shown.add(corner + " " + Words.figure(Double.parseDouble(read), ReadingKind.LOAD));
+            }
+        }
+        return "the scales showed " + shown + TEST + test;
+    }
+
+    /**
+     * A corrected reading in which the displays were misread: the same test puts other figures right.
+     *
+     * @param shown what the displays really showed, per load, kg
+     */
+    public static Entry.Reading retyped(Entry.Reading reading, Map<ReadingId, Double> shown) {
+        Measurement old = reading.measured().filter(m -> m.method().equals(METHOD))
+                .orElseThrow(() -> new IllegalArgumentException("the reading was not put right by a test of the scales"));
+        Map<ReadingId, Double> values = new TreeMap<>(reading.values());
+        Map<String, String> raw = new LinkedHashMap<>(old.raw());
+        shown.forEach((load, kg) -> {
+            double before = Double.parseDouble(old.raw(load.toString()).orElseThrow());
+            values.put(load, kg * reading.values().get(load) / before);
+            raw.put(load.toString(), Double.toString(kg));
+        });
+        String test = old.words().substring(old.words().lastIndexOf(' ') + 1);
+        return new Entry.Reading(reading.header(), values, reading.typed(), reading.source(),
+                Optional.of(new Measurement(METHOD, raw, words(raw, test), old.standardUncertainty())));
     }
 
     /** What the display showed for a corrected load; empty where the reading was not corrected. */

@@ -57,6 +57,10 @@ class PlaceAndCarTest {
         assertEquals(Math.hypot(0.2 / Math.sqrt(12), 0.1), right.measured().orElseThrow().uncertaintyOf(LF).getAsDouble(), 1e-12);
         assertTrue(right.measured().orElseThrow().words().contains("LF 100.5 kg"), right.measured().toString());
         assertSame(right, correction.applied(right, 0.2), "never twice");
+        Entry.Reading slip = ScaleCorrection.retyped(right, Map.of(LF, 105.525));
+        assertEquals(105, slip.values().get(LF), 1e-9, "a misread display is put right by the same test");
+        assertEquals(Optional.of(105.525), ScaleCorrection.shown(slip, LF));
+        assertTrue(slip.measured().orElseThrow().words().endsWith("test of entry 2"), slip.measured().toString());
         Entry.Reading heights = new Entry.Reading(header(0), Map.of(ReadingId.of(ReadingKind.PRESSURE, Corner.LF), 1.4), Map.of(), Entry.Source.RACER);
         assertSame(heights, correction.applied(heights, 0.2));
     }
@@ -77,6 +81,26 @@ class PlaceAndCarTest {
         assertEquals(Staleness.Effect.STAYS, Staleness.of(Disturbance.SCALES, Optional.empty(), ReadingId.of(ReadingKind.CAMBER, Corner.LF)));
         assertEquals(List.of(Disturbance.SCALES), Timeline.of(day(loads(100, 100), test(1.005, 0))).events().stream()
                 .map(Timeline.Event::what).toList());
+    }
+
+    /**
+     * Pooled by hand: 0.4 and 0.2 kg apart at two corners are squares of 0.08 and 0.02 with one degree of freedom each; t for two
+     * degrees of freedom is 4.302653 (JCGM 100:2008, table G.2: 4.30).
+     */
+    @Test
+    void repeatsOfEveryCornerArePooled() {
+        Day day = day(new Entry.Condition(header(0), "settled", "yes", ""), loads(100, 120), loads(100.4, 120.2));
+        RepeatSpread spread = RepeatSpread.of(day, ReadingKind.LOAD);
+        assertEquals(2, spread.freedom());
+        assertEquals(0.10, spread.squares(), 1e-9);
+        assertEquals(0.4, spread.greatest(), 1e-9);
+        assertEquals(Math.sqrt(0.05), spread.standardDeviation().getAsDouble(), 1e-9);
+        assertEquals(4.302653 * Math.sqrt(0.05), spread.within95().getAsDouble(), 1e-6);
+        assertEquals(0, RepeatSpread.of(day(loads(100, 120)), ReadingKind.LOAD).freedom());
+        double one = new ReadingUncertainty(DayBook.car()).ofMean(LF, new double[] {100.2}, spread, java.util.OptionalDouble.of(0), 2);
+        assertEquals(Math.sqrt((3 * 0.3 * 0.3 + 0.10) / 5 / 2), one, 1e-9, "the usual 0.3 kg counts like three repeats");
+        Day turned = day(loads(100, 120), new Entry.Condition(header(0), "settled", "no", ""), loads(104, 124), loads(104.2, 124));
+        assertEquals(2, RepeatSpread.of(turned, ReadingKind.LOAD).freedom(), "a car disturbed between is another car");
     }
 
     @Test

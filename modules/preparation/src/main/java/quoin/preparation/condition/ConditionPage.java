@@ -76,7 +76,7 @@ public final class ConditionPage implements Page {
         reason.getAccessibleContext().setAccessibleName(Bundle.condition_reason());
         own.addActionListener(e -> add());
         own.getAccessibleContext().setAccessibleName(Bundle.condition_add());
-        JComponent left = Looks.section(Bundle.condition_list(), Looks.column(new WrapText(Bundle.condition_lift()), list, texts(), buttons(), message));
+        JComponent left = Looks.section(Bundle.condition_list(), Looks.column(new WrapText(Bundle.condition_lift()), wide(list), texts(), buttons(), message));
         JComponent right = Looks.column(Looks.section(Bundle.condition_about(), how),
                 Looks.section(Bundle.condition_springs(), springs.springs()), Looks.section(Bundle.condition_end(), springs.rodEnd()));
         component = Looks.twoColumns(left, right, 0.47);
@@ -85,6 +85,13 @@ public final class ConditionPage implements Page {
     private void key(int code, String name, Runnable action) {
         list.getInputMap().put(KeyStroke.getKeyStroke(code, 0), name);
         Looks.onKey(list, KeyStroke.getKeyStroke(code, 0), name, action);
+    }
+
+    /** As wide as the column, so that long reasons wrap late. */
+    private static JPanel wide(JComponent content) {
+        JPanel panel = new JPanel(new BorderLayout());
+        panel.add(content, BorderLayout.CENTER);
+        return panel;
     }
 
     private JPanel texts() {
@@ -215,7 +222,6 @@ public final class ConditionPage implements Page {
     @Override
     public void toFirst() {
         list.requestFocusInWindow();
-        Looks.reveal(list);
     }
 
     /** Shape, name and what was found; long reasons wrap. */

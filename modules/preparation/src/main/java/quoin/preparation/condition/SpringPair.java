@@ -10,6 +10,7 @@ import quoin.preparation.sheet.Cell;
 import quoin.preparation.sheet.Figures;
 import quoin.preparation.sheet.Lines;
 import quoin.quantities.Dimension;
+import quoin.quantities.UnitPreferences;
 
 /**
  * The rates of the two springs of an axle, pressed over a scale: the slope of force over deflection.
@@ -19,7 +20,7 @@ import quoin.quantities.Dimension;
  */
 @Messages({
     "spring.leftMm=left, pressed by", "spring.leftKg=left, scale shows", "spring.rightMm=right, pressed by", "spring.rightKg=right, scale shows",
-    "# {0} - number", "spring.point=Point {0}", "# {0} - point", "# {1} - which", "spring.cell=Point {0}, {1}"})
+    "# {0} - unit", "spring.left=left, {0}", "# {0} - unit", "spring.right=right, {0}", "# {0} - point", "# {1} - which", "spring.cell=Point {0}, {1}"})
 record SpringPair(Side left, Side right) {
 
     /** A pair that differs by more than this is none, N/mm: 10 lbf/in (common practice, no source). */
@@ -37,14 +38,16 @@ record SpringPair(Side left, Side right) {
     record Side(OptionalDouble rateNPerMm, OptionalDouble standardNPerMm) {
     }
 
-    static Lines lines() {
+    static Lines lines(UnitPreferences units) {
         List<Lines.Line> lines = new ArrayList<>();
         for (int i = 1; i <= POINTS; i++) {
-            lines.add(Lines.Line.of(Bundle.spring_point(Integer.toString(i)), cell(LEFT, i, true, Bundle.spring_leftMm()),
+            lines.add(Lines.Line.of(Integer.toString(i), cell(LEFT, i, true, Bundle.spring_leftMm()),
                     cell(LEFT, i, false, Bundle.spring_leftKg()), cell(RIGHT, i, true, Bundle.spring_rightMm()),
                     cell(RIGHT, i, false, Bundle.spring_rightKg())));
         }
-        return new Lines(List.of(Bundle.spring_leftMm(), Bundle.spring_leftKg(), Bundle.spring_rightMm(), Bundle.spring_rightKg()), lines);
+        String length = units.unit(Dimension.LENGTH).symbol();
+        String mass = units.unit(Dimension.MASS).symbol();
+        return new Lines(List.of(Bundle.spring_left(length), Bundle.spring_left(mass), Bundle.spring_right(length), Bundle.spring_right(mass)), lines);
     }
 
     private static Cell cell(String side, int point, boolean deflection, String name) {

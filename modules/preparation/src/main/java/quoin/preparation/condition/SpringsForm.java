@@ -81,7 +81,7 @@ final class SpringsForm {
     void show(DaySnapshot shown) {
         day = shown;
         UnitPreferences units = shown.units().preferences();
-        points.show(SpringPair.lines(), units);
+        points.show(SpringPair.lines(units), units);
         end.show(Lines.of(Lines.Line.of(Bundle.end_diameter(), Cell.of(DIAMETER, Bundle.end_diameter(), Dimension.LENGTH)),
                 Lines.Line.of(Bundle.end_pitch(), Cell.of(PITCH, Bundle.end_pitch(), Dimension.LENGTH)),
                 Lines.Line.of(Bundle.end_engaged(), Cell.of(ENGAGED, Bundle.end_engaged(), Dimension.LENGTH))), units);

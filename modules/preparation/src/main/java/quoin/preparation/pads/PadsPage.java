@@ -78,7 +78,7 @@ public final class PadsPage implements Page {
     private final WrapText says = new WrapText("", 1.15, Font.BOLD);
     private final WrapText lay = new WrapText("", 1.15, Font.BOLD);
     private final WrapText since = new WrapText("");
-    private final WrapText message = new WrapText("");
+    private final WrapText message = new WrapText("", 1.05, Font.BOLD);
     private final PadDrawing drawing = new PadDrawing();
     private final JButton laid = Looks.button(Bundle.pads_laid(), this::shimsLaid);
     private final JPanel component;
@@ -110,10 +110,10 @@ public final class PadsPage implements Page {
         buttons.add(Looks.button(Bundle.pads_record(), this::record));
         buttons.add(laid);
         JComponent left = Looks.column(Choices.grid(new String[] {Bundle.pads_place(), Bundle.pads_method(), Bundle.pads_want(),
-            Bundle.pads_stock()}, place, method, want, stock), signs, readings, limits, carOn, new WrapText(Bundle.pads_caution()), buttons, message);
+            Bundle.pads_stock()}, place, method, want, stock), signs, readings, limits, carOn, new WrapText(Bundle.pads_caution()), buttons);
         JPanel right = new JPanel(new BorderLayout(0, Looks.em(0.4)));
         right.add(drawing, BorderLayout.NORTH);
-        right.add(Looks.column(says, lay, since), BorderLayout.CENTER);
+        right.add(Looks.column(message, says, lay, since), BorderLayout.CENTER);
         component = Looks.twoColumns(Looks.section(Bundle.pads_how(), left), Looks.section(Bundle.pads_result(), right), 0.5);
     }
 

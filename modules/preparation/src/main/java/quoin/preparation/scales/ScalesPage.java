@@ -66,7 +66,7 @@ public final class ScalesPage implements Page {
     private final WrapText says = new WrapText("", 1.05, Font.BOLD);
     private final WrapText limitWords = new WrapText("");
     private final WrapText today = new WrapText("");
-    private final WrapText message = new WrapText("");
+    private final WrapText message = new WrapText("", 1.05, Font.BOLD);
     private final ReadingGrid zeros;
     private final JPanel component;
     private DaySnapshot day;
@@ -88,8 +88,8 @@ public final class ScalesPage implements Page {
         JPanel buttons = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.5), Looks.em(0.3)));
         buttons.add(Looks.button(Bundle.scales_record(), this::record));
         JComponent left = Looks.column(Choices.grid(new String[] {Bundle.scales_what(), Bundle.scales_pair(), Bundle.scales_class()},
-                way, pair, accuracy), steps, caution, readings, limits, buttons, message);
-        JComponent right = Looks.column(Looks.section(Bundle.scales_result(), Looks.column(table, says, limitWords)),
+                way, pair, accuracy), steps, caution, readings, limits, buttons);
+        JComponent right = Looks.column(Looks.section(Bundle.scales_result(), Looks.column(message, table, says, limitWords)),
                 Looks.section(Bundle.scales_today(), today), Looks.section(Bundle.scales_zeros(), zeros));
         component = Looks.twoColumns(Looks.section(Bundle.scales_how(), left), right, 0.52);
     }

@@ -2,6 +2,7 @@ package quoin.preparation.sheet;
 
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
+import java.awt.Rectangle;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
@@ -61,6 +62,7 @@ public final class Pages extends JPanel {
     /** Brings a page to the front with the caret in it. */
     public void open(int index) {
         bring(index);
+        scrollRectToVisible(new Rectangle(0, 0, 1, 1));
         pages.get(index).toFirst();
     }
 

@@ -1,8 +1,10 @@
 package quoin.preparation.sheet;
 
 import java.awt.BorderLayout;
+import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.GridBagLayout;
+import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
@@ -10,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -106,7 +109,7 @@ public final class Sheet extends JPanel {
             @Override
             public void focusGained(FocusEvent e) {
                 field.selectAll();
-                Looks.reveal(field);
+                reveal(field);
             }
         });
         field.getDocument().addDocumentListener(new DocumentListener() {
@@ -126,6 +129,17 @@ public final class Sheet extends JPanel {
             }
         });
         return field;
+    }
+
+    /** Only as far as needed, so that the row of pages stays in sight. */
+    private static void reveal(JTextField field) {
+        EventQueue.invokeLater(() -> {
+            Rectangle bounds = field.getBounds();
+            bounds.grow(0, Looks.em(2));
+            if (field.getParent() instanceof JComponent grid) {
+                grid.scrollRectToVisible(bounds);
+            }
+        });
     }
 
     private void step(JTextField field, int key, int to) {

@@ -30,7 +30,7 @@ class ConditionTest {
         for (int i = 0; i < keyAndText.length; i += 2) {
             texts.put(keyAndText[i], keyAndText[i + 1]);
         }
-        return Figures.read(SpringPair.lines().cells(), texts, UnitPreferences.metric());
+        return Figures.read(SpringPair.lines(UnitPreferences.metric()).cells(), texts, UnitPreferences.metric());
     }
 
     /** 40 and 80 kg at 20 and 40 mm: 40 kg in 20 mm = 2 x 9.80665 N/mm. */

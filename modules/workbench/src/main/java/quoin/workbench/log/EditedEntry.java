@@ -11,6 +11,7 @@ import quoin.logbook.Entry;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.EntryWords;
 import quoin.workbench.ReadingFormat;
+import quoin.workflow.ScaleCorrection;
 
 /**
  * An entry taken apart into fields to be typed anew.
@@ -35,7 +36,8 @@ record EditedEntry(Entry entry, List<Field> fields) {
         List<Field> fields = new ArrayList<>();
         if (entry instanceof Entry.Reading reading) {
             ReadingFormat format = day.format();
-            reading.values().forEach((id, value) -> fields.add(new Field(id.words(), format.exact(id, value))));
+            reading.values().forEach((id, value) -> fields.add(new Field(id.words(),
+                    format.exact(id, ScaleCorrection.shown(reading, id).orElse(value)))));
         } else if (entry instanceof Entry.Adjustment adjustment) {
             adjustment.turns().forEach(t -> fields.add(new Field(t.adjuster().words(), day.adjusterWords().amount(t.adjuster(), t.amount()))));
         } else if (entry instanceof Entry.Condition condition) {
@@ -70,6 +72,7 @@ record EditedEntry(Entry entry, List<Field> fields) {
     private Entry reading(Entry.Reading reading, List<String> texts, ReadingFormat format) {
         Map<ReadingId, Double> values = new LinkedHashMap<>();
         Map<ReadingId, String> typed = new LinkedHashMap<>();
+        Map<ReadingId, Double> shown = new LinkedHashMap<>();
         List<ReadingId> ids = List.copyOf(reading.values().keySet());
         for (int i = 0; i < ids.size(); i++) {
             ReadingId id = ids.get(i);
@@ -78,11 +81,18 @@ record EditedEntry(Entry entry, List<Field> fields) {
                 values.put(id, reading.values().get(id));
                 Optional.ofNullable(reading.typed().get(id)).ifPresent(t -> typed.put(id, t));
             } else if (!text.isEmpty()) {
-                values.put(id, parse(format, id, text));
+                double value = parse(format, id, text);
+                values.put(id, value);
+                ScaleCorrection.shown(reading, id).filter(s -> s != 0).ifPresent(s -> shown.put(id, value));
                 typed.put(id, text);
             }
         }
         boolean asMeasured = values.equals(reading.values());
+        if (!shown.isEmpty()) {
+            Entry.Reading right = ScaleCorrection.retyped(reading, shown);
+            shown.keySet().forEach(id -> values.put(id, right.values().get(id)));
+            return new Entry.Reading(reading.header(), values, typed, Entry.Source.RACER, right.measured());
+        }
         return new Entry.Reading(reading.header(), values, typed, Entry.Source.RACER, asMeasured ? reading.measured() : Optional.empty());
     }
 
