@@ -29,7 +29,7 @@ import quoin.workbench.WrapText;
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Targets", preferredID = "day-targets")
 @ActionID(category = "Day", id = "quoin.ballast.TargetsWindow")
 @ActionReferences({
-    @ActionReference(path = "Menu/Day", position = 310, separatorBefore = 300),
+    @ActionReference(path = "Menu/Day", position = 310, separatorBefore = 305),
     @ActionReference(path = "Shortcuts", name = "O-7")})
 @Messages({"CTL_Targets=Tar&gets", "targets.title=Targets", "targets.each=Targets of the day", "targets.aims=Cross weight: what each aim gives",
     "targets.record=Reco&rd the changed targets", "targets.keep=&Keep them on the car",

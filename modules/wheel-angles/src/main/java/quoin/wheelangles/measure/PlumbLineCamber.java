@@ -17,8 +17,8 @@ import quoin.quantities.Dimension;
     "plumb.signs=Plumb line outboard of the wheel through the hub; rule from the line to the top and to the bottom edge of the rim. "
             + "Plus is top outboard: the gap at the bottom is the larger one.",
     "plumb.caution=Car settled, wheels straight. To turn a wheel half round roll the car; keep feet clear and chock it again.",
-    "plumb.table=Gaps from the line to the rim", "plumb.top=Top edge", "plumb.bottom=Bottom edge",
-    "plumb.topLater=Top edge, ½ turn later", "plumb.bottomLater=Bottom edge, ½ turn later", "plumb.rim=The rim"})
+    "plumb.table=Gaps from the line to the rim", "plumb.top=Top", "plumb.bottom=Bottom",
+    "plumb.topLater=Top, ½ turn later", "plumb.bottomLater=Bottom, ½ turn later", "plumb.rim=The rim"})
 final class PlumbLineCamber implements Method {
 
     @Override

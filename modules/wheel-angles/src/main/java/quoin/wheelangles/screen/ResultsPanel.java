@@ -97,7 +97,7 @@ final class ResultsPanel extends JPanel {
             GridBagConstraints cell = Looks.cell(i, row, i == 0 ? 1 : 0);
             cell.insets.top = 0;
             cell.insets.bottom = 0;
-            cell.insets.right = Looks.em(i == texts.length - 1 ? 0 : 0.5);
+            cell.insets.right = Looks.em(i == texts.length - 1 ? 0 : 0.35);
             if (i > 0) {
                 label.setHorizontalAlignment(SwingConstants.RIGHT);
                 cell.anchor = GridBagConstraints.BASELINE_TRAILING;

@@ -136,13 +136,13 @@ class MeasurePanelTest {
             panel.record();
             return null;
         });
-        assertTrue(said().contains("RF, Bottom edge is not typed yet."), said());
+        assertTrue(said().contains("RF, Bottom is not typed yet."), said());
         type("RF.bottom", "3x8");
         onEventThread(() -> {
             panel.record();
             return null;
         });
-        assertTrue(said().contains("RF, Bottom edge: "), said());
+        assertTrue(said().contains("RF, Bottom: "), said());
         assertEquals(1, onDisk(library.resolve("day")).written().size());
         assertEquals("3x8", named(panel, JTextField.class, "measure.RF.bottom").getText());
     }
