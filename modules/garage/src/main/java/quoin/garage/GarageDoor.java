@@ -42,6 +42,7 @@ import quoin.workbench.StageWindow;
     "door.newCar=New car", "# {0} - car", "door.editCar=Car: {0}",
     "door.noCar=There is no car in the garage yet. Begin with New car; only the wheelbase and the tracks have to be known.",
     "door.noDay=There is no day in the garage yet. Begin with New day, or rehearse with the practice car.",
+    "# {0} - why", "door.lookAt={0}\n\nOpen it to look at only?", "door.lookAtTitle=Open to look at",
     "door.folder=Open the folder of a day", "door.openFolder=Open"})
 public final class GarageDoor {
 
@@ -83,7 +84,21 @@ public final class GarageDoor {
     }
 
     void open(Path dayFolder) {
-        run(() -> desk.open(dayFolder));
+        run(() -> openOrLookAt(dayFolder));
+    }
+
+    /** A day that another Quoin has open, or that cannot be written, can still be looked at. */
+    private List<String> openOrLookAt(Path dayFolder) {
+        try {
+            return desk.open(dayFolder);
+        } catch (JournalException e) {
+            if (!e.isReadable()) {
+                throw e;
+            }
+            Object answer = DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(Bundle.door_lookAt(e.getMessage()),
+                    Bundle.door_lookAtTitle(), NotifyDescriptor.YES_NO_OPTION, NotifyDescriptor.QUESTION_MESSAGE));
+            return answer == NotifyDescriptor.YES_OPTION ? desk.lookAt(dayFolder) : List.of();
+        }
     }
 
     /** Goes on where Quoin was left; where there is no such day, the garage comes to the front. */

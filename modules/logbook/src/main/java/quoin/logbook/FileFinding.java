@@ -27,6 +27,8 @@ public record FileFinding(Kind kind, int line, String words) {
         NUMBERING,
         /** The file was written by a newer program and can only be looked at. */
         NEWER_FORMAT,
+        /** Entries waited in another folder, because the day's file could not be written. */
+        WAITED,
         /** No entry describes the car. */
         NO_CAR
     }

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +32,7 @@ public final class Journal implements AutoCloseable {
     private final Clock clock;
     private final List<FileFinding> findings;
     private final List<Entry> entries;
-    private final Optional<LineFile> file;
+    private final Optional<DayWriter> writer;
     private final Optional<DayLock> lock;
     private long highestNumber;
     private boolean closed;
@@ -43,8 +45,12 @@ public final class Journal implements AutoCloseable {
         this.findings = List.copyOf(findings);
         this.entries = new ArrayList<>(read.entries());
         this.highestNumber = read.highestNumber();
-        this.file = file;
+        this.writer = file.map(f -> new DayWriter(f, last(read.entries())));
         this.lock = lock;
+    }
+
+    private static Header last(List<Entry> entries) {
+        return entries.isEmpty() ? new Header(0, Instant.EPOCH, "") : entries.get(entries.size() - 1).header();
     }
 
     /**
@@ -100,7 +106,67 @@ public final class Journal implements AutoCloseable {
 
     /** True where the day can only be looked at. */
     public boolean isReadOnly() {
-        return file.isEmpty();
+        return writer.isEmpty();
+    }
+
+    /**
+     * From now on an entry that the day's own file does not take at once waits in another folder, and follows into the file
+     * when it can. Entries that wait there since an earlier time are taken into the day now.
+     *
+     * @param second  folder for the entries that wait; made when it is needed
+     * @param changed is run, on another thread, when everything that waited is in the day's file
+     * @return what was done with entries that waited; empty where none did
+     */
+    public List<FileFinding> waitIn(Path second, Runnable changed) {
+        return waitIn(second, changed, DayWriter.PATIENCE);
+    }
+
+    synchronized List<FileFinding> waitIn(Path second, Runnable changed, Duration patience) {
+        if (writer.isEmpty()) {
+            return List.of();
+        }
+        WaitingRoom room = new WaitingRoom(second, header);
+        List<FileFinding> found = Files.exists(room.file()) ? takeIn(room) : List.of();
+        writer.get().use(room, changed, patience);
+        return found;
+    }
+
+    private List<FileFinding> takeIn(WaitingRoom room) {
+        try {
+            List<Entry> waited = room.waitingFor(entries, highestNumber);
+            for (Entry entry : waited) {
+                writer.orElseThrow().write(entry.header(), StrictJson.line(EntryJson.write(entry)));
+                highestNumber = entry.number();
+                entries.add(entry);
+            }
+            room.clear();
+            return waited.isEmpty() ? List.of() : List.of(new FileFinding(FileFinding.Kind.WAITED, 0,
+                    (waited.size() == 1 ? "one entry" : waited.size() + " entries") + " waited in " + room.file() + "; now in the day"));
+        } catch (IOException | IllegalArgumentException e) {
+            return List.of(new FileFinding(FileFinding.Kind.WAITED, 0, setAside(room, e)));
+        }
+    }
+
+    private static String setAside(WaitingRoom room, Exception cause) {
+        String why = JournalOpening.reason(cause);
+        if (cause instanceof IOException) {
+            return "entries wait in " + room.file() + " and could not be taken into the day (" + why + "); open the day again later";
+        }
+        try {
+            return "entries waited in " + room.file() + " and do not fit this day (" + why + "); they are kept in " + room.setAside();
+        } catch (IOException e) {
+            return "entries wait in " + room.file() + " and do not fit this day (" + why + "); copy that file elsewhere";
+        }
+    }
+
+    /** Entries that are on a disk but not yet in the day's file; empty where there are none. */
+    public Optional<Waiting> waiting() {
+        return writer.flatMap(DayWriter::waiting);
+    }
+
+    /** Tries once more to bring what waits into the day's file; it is done, or not, a moment later. */
+    public void bringHome() {
+        writer.ifPresent(w -> w.bringHome(Duration.ZERO));
     }
 
     /** What was noticed on opening; empty where all was well. */
@@ -138,7 +204,7 @@ public final class Journal implements AutoCloseable {
         if (closed) {
             throw new IllegalStateException("the day is closed; open it again to record");
         }
-        LineFile lines = file.orElseThrow(() -> new JournalException(path, "the day is open to look at only; open it to write first"));
+        DayWriter lines = writer.orElseThrow(() -> new JournalException(path, "the day is open to look at only; open it to write first"));
         check(template);
         Header given = new Header(highestNumber + 1, clock.instant().truncatedTo(ChronoUnit.MILLIS), template.header().stage());
         Entry entry = template.withHeader(given);
@@ -147,9 +213,9 @@ public final class Journal implements AutoCloseable {
             throw new IllegalArgumentException("an entry may hold at most " + StrictJson.MAX_BYTES + " bytes; shorten its words");
         }
         try {
-            lines.append(line);
+            lines.write(given, line);
         } catch (IOException e) {
-            throw new JournalException(path, "the entry was not recorded (" + e.getMessage()
+            throw new JournalException(path, "the entry was not recorded (" + JournalOpening.reason(e)
                     + "); make room on the disk or plug it in again, then enter it once more", e);
         }
         highestNumber++;
@@ -187,8 +253,8 @@ public final class Journal implements AutoCloseable {
         }
         closed = true;
         try {
-            if (file.isPresent()) {
-                file.get().close();
+            if (writer.isPresent()) {
+                writer.get().close();
             }
             if (lock.isPresent()) {
                 lock.get().close();

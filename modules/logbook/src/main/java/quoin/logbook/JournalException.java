@@ -8,10 +8,16 @@ public final class JournalException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     private final transient Path file;
+    private final boolean readable;
 
     JournalException(Path file, String words, Throwable cause) {
+        this(file, words, cause, false);
+    }
+
+    JournalException(Path file, String words, Throwable cause, boolean readable) {
         super(file + ": " + words, cause);
         this.file = file;
+        this.readable = readable;
     }
 
     JournalException(Path file, String words) {
@@ -21,5 +27,10 @@ public final class JournalException extends RuntimeException {
     /** The file it is about. */
     public Path file() {
         return file;
+    }
+
+    /** True where the day could not be opened to write but can be opened to look at. */
+    public boolean isReadable() {
+        return readable;
     }
 }

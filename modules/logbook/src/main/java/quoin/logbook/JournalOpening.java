@@ -114,7 +114,7 @@ final class JournalOpening {
         Path lockFile = folder.resolve("day.lock");
         try {
             return DayLock.tryTake(lockFile).orElseThrow(() -> new JournalException(file,
-                    "the day is open in another Quoin; close it there, or open it here to look at only"));
+                    "the day is open in another Quoin; close it there, or open it here to look at only", null, true));
         } catch (IOException | ReadOnlyFileSystemException e) {
             throw notWritable(e);
         }
@@ -184,7 +184,7 @@ final class JournalOpening {
 
     private JournalException notWritable(Exception e) {
         return new JournalException(file, "the day cannot be written (" + reason(e)
-                + "); open it to look at only, or copy its folder to where you may write", e);
+                + "); open it to look at only, or copy its folder to where you may write", e, true);
     }
 
     /** What the system says, where it says only a file's name the kind of trouble instead. */

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -16,68 +15,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quoin.logbook.file.AppendTarget;
 
 class JournalDiskTest {
 
     @TempDir
     Path folder;
 
-    /** A disk that can be told to fail. */
-    private static final class Disk implements AppendTarget.Opener {
-
-        private long room = Long.MAX_VALUE;
-        private boolean forceFails;
-        private boolean truncateFails;
-        private int forced;
-
-        @Override
-        public AppendTarget open(Path file) throws IOException {
-            AppendTarget real = AppendTarget.onDisk(file);
-            return new AppendTarget() {
-                @Override
-                public long size() throws IOException {
-                    return real.size();
-                }
-
-                @Override
-                public int write(ByteBuffer bytes, long position) throws IOException {
-                    if (room == 0) {
-                        throw new IOException("No space left on device");
-                    }
-                    ByteBuffer part = bytes.slice(bytes.position(), (int) Math.min(room, bytes.remaining()));
-                    int written = real.write(part, position);
-                    bytes.position(bytes.position() + written);
-                    room -= written;
-                    return written;
-                }
-
-                @Override
-                public void truncate(long size) throws IOException {
-                    if (truncateFails) {
-                        throw new IOException("Input/output error");
-                    }
-                    real.truncate(size);
-                }
-
-                @Override
-                public void force() throws IOException {
-                    if (forceFails) {
-                        throw new IOException("Input/output error");
-                    }
-                    forced++;
-                    real.force();
-                }
-
-                @Override
-                public void close() throws IOException {
-                    real.close();
-                }
-            };
-        }
-    }
-
-    private final Disk disk = new Disk();
+    private final SickDisk disk = new SickDisk();
 
     private Journal open() {
         Path day = folder.resolve("day");

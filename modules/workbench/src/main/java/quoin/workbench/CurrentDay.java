@@ -1,6 +1,7 @@
 package quoin.workbench;
 
 import java.nio.file.Path;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.Comparator;
@@ -14,6 +15,7 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.openide.DialogDisplayer;
 import org.openide.NotifyDescriptor;
+import org.openide.awt.StatusDisplayer;
 import org.openide.util.Lookup;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
@@ -63,11 +65,14 @@ public final class CurrentDay {
     private Journal journal;
     private DaySnapshot snapshot;
     private final RoundPlans plans;
+    private Optional<WaitingWatch> watch = Optional.empty();
     private PracticeCar practiceCar;
 
     /** The instance of the running application, with every installed stage. */
     public CurrentDay() {
         this(Lookup.getDefault().lookupAll(Stage.class), PlanSource.BY_STAGE);
+        Optional.ofNullable(System.getProperty("netbeans.user")).ifPresent(user -> waitIn(Path.of(user, "waiting"),
+                words -> StatusDisplayer.getDefault().setStatusText(words, StatusDisplayer.IMPORTANCE_ERROR_HIGHLIGHT)));
         failureListeners.add(words -> DialogDisplayer.getDefault().notifyLater(
                 new NotifyDescriptor.Message(words, NotifyDescriptor.WARNING_MESSAGE)));
     }
@@ -101,6 +106,7 @@ public final class CurrentDay {
         Objects.requireNonNull(opened, "opened");
         close();
         journal = opened;
+        watch.ifPresent(w -> w.begin(opened));
         practiceCar = Day.of(opened.entries()).condition(REHEARSAL).map(CurrentDay::practiceCar).orElse(null);
         refold();
     }
@@ -141,8 +147,23 @@ public final class CurrentDay {
         try {
             closing.close();
         } catch (JournalException e) {
-            failureListeners.forEach(l -> l.accept(e.getMessage()));
+            fail(e.getMessage());
         }
+        watch.ifPresent(WaitingWatch::end);
+    }
+
+    private void fail(String words) {
+        failureListeners.forEach(l -> l.accept(words));
+    }
+
+    /**
+     * Lets entries that the day's own file does not take at once wait in a folder; from the next day that is opened.
+     *
+     * @param second the folder
+     * @param line   shows a short line about them
+     */
+    public void waitIn(Path second, Consumer<String> line) {
+        watch = Optional.of(new WaitingWatch(second, this::fail, line));
     }
 
     public Optional<Journal> journal() {
@@ -198,6 +219,7 @@ public final class CurrentDay {
             failureListeners.forEach(l -> l.accept(Bundle.day_notRecorded(e.getMessage())));
             return false;
         }
+        watch.ifPresent(WaitingWatch::look);
         refold();
         return true;
     }

@@ -92,6 +92,17 @@ public final class Desk {
         return journal.findings().stream().map(FileFinding::words).toList();
     }
 
+    /**
+     * Opens a day to look at only: nothing is locked or written, and what is typed is refused with a message.
+     *
+     * @return what was noticed in its file, in words; empty where all was well
+     */
+    public List<String> lookAt(Path dayFolder) {
+        Journal journal = Journal.openReadOnly(dayFolder.toAbsolutePath().normalize());
+        take(journal);
+        return journal.findings().stream().map(FileFinding::words).toList();
+    }
+
     private boolean isOpen(Path folder) {
         return current.journal().map(j -> j.folder().toAbsolutePath().normalize().equals(folder)).orElse(false);
     }

@@ -1,5 +1,6 @@
 package quoin.garage.desk;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -193,6 +194,21 @@ class DeskTest {
         assertEquals("2026-03-07-1", opened());
         current.record("", h -> new Entry.Note(h, "still writing"));
         assertEquals(3, current.snapshot().orElseThrow().day().revision());
+    }
+
+    @Test
+    void dayOpenInAnotherQuoinCanBeLookedAtOnly() throws IOException {
+        Path elsewhere = folder.resolve("stick").resolve("day");
+        try (Journal other = Journal.create(elsewhere, Ouzel23.car(), "Open there")) {
+            Desk desk = desk();
+            JournalException e = assertThrows(JournalException.class, () -> desk.open(elsewhere));
+            assertTrue(e.isReadable() && e.getMessage().contains("open in another Quoin"), e.getMessage());
+            byte[] before = Files.readAllBytes(elsewhere.resolve(Journal.FILE));
+            assertEquals(List.of(), desk.lookAt(elsewhere));
+            assertFalse(current.record("", h -> new Entry.Note(h, "not here")), "nothing can be recorded");
+            assertArrayEquals(before, Files.readAllBytes(elsewhere.resolve(Journal.FILE)));
+            assertEquals(1, other.entries().size());
+        }
     }
 
     @Test

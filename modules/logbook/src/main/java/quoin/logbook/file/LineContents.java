@@ -20,6 +20,19 @@ public record LineContents(List<byte[]> lines, byte[] torn, boolean endMissing, 
     /** Far more than a day can hold; a larger file is refused instead of filling the memory. */
     private static final long MOST_BYTES = 256L << 20;
 
+    /** The last line that counts, with its end where it has one; empty in an empty file. */
+    byte[] goodEnd() {
+        if (lines.isEmpty()) {
+            return new byte[0];
+        }
+        byte[] last = lines.get(lines.size() - 1);
+        byte[] whole = Arrays.copyOf(last, last.length + (endMissing ? 0 : 1));
+        if (!endMissing) {
+            whole[last.length] = '\n';
+        }
+        return whole;
+    }
+
     public static LineContents read(Path file) throws IOException {
         if (Files.size(file) > MOST_BYTES) {
             throw new IOException(file.getFileName() + " is larger than " + (MOST_BYTES >> 20) + " MB, which no day is");

@@ -4,6 +4,9 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.ClosedByInterruptException;
+import java.nio.channels.SeekableByteChannel;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
 
@@ -13,17 +16,21 @@ import java.util.Arrays;
  */
 public final class LineFile implements Closeable {
 
+    private static final byte[] NOTHING = new byte[0];
+
     private final Path file;
     private final AppendTarget.Opener opener;
     private AppendTarget target;
     private long goodLength;
-    private boolean halfWritten;
+    private byte[] lastGood;
+    private byte[] halfWritten = NOTHING;
 
-    private LineFile(Path file, AppendTarget.Opener opener, AppendTarget target, long goodLength) {
+    private LineFile(Path file, AppendTarget.Opener opener, AppendTarget target, long goodLength, byte[] lastGood) {
         this.file = file;
         this.opener = opener;
         this.target = target;
         this.goodLength = goodLength;
+        this.lastGood = lastGood;
     }
 
     /**
@@ -33,7 +40,7 @@ public final class LineFile implements Closeable {
     public static LineFile open(Path file, LineContents contents, AppendTarget.Opener opener) throws IOException {
         AppendTarget target = opener.open(file);
         try {
-            LineFile lines = new LineFile(file, opener, target, contents.goodLength());
+            LineFile lines = new LineFile(file, opener, target, contents.goodLength(), contents.goodEnd());
             if (target.size() != contents.goodLength() + contents.torn().length) {
                 throw new IOException(file.getFileName() + " was changed by another program while it was being opened");
             }
@@ -76,14 +83,18 @@ public final class LineFile implements Closeable {
     }
 
     private void write(byte[] bytes) throws IOException {
-        if (halfWritten) {
+        if (!target.isStillThere()) {
+            openAnew();
+        }
+        long size = target.size();
+        if (halfWritten.length > 0 && size > goodLength && size <= goodLength + halfWritten.length) {
             target.truncate(goodLength);
-            halfWritten = false;
+            size = target.size();
         }
-        if (target.size() != goodLength) {
-            throw new IOException(file.getFileName() + " was changed by another program; close the day and open it again");
+        if (size != goodLength) {
+            throw changed();
         }
-        halfWritten = true;
+        halfWritten = bytes;
         try {
             ByteBuffer buffer = ByteBuffer.wrap(bytes);
             while (buffer.hasRemaining()) {
@@ -94,15 +105,41 @@ public final class LineFile implements Closeable {
             cutBack(e);
             throw e;
         }
+        if (!target.isStillThere()) {
+            throw new NoSuchFileException(file.toString(), null, "went away while it was written");
+        }
         goodLength += bytes.length;
-        halfWritten = false;
+        lastGood = bytes;
+        halfWritten = NOTHING;
+    }
+
+    /** Takes up a file that was away, if it is the one that went: as long as it was, with the same end. */
+    private void openAnew() throws IOException {
+        byte[] end = new byte[lastGood.length];
+        try (SeekableByteChannel found = Files.newByteChannel(file)) {
+            ByteBuffer into = ByteBuffer.wrap(end);
+            found.position(Math.max(0, goodLength - end.length));
+            while (into.hasRemaining() && found.read(into) >= 0) {
+                // a read may bring less than was asked for
+            }
+        }
+        if (!Arrays.equals(end, lastGood)) {
+            throw changed();
+        }
+        AppendTarget fresh = opener.open(file);
+        target.close();
+        target = fresh;
+    }
+
+    private IOException changed() {
+        return new IOException(file.getFileName() + " was changed by another program; close the day and open it again");
     }
 
     private void cutBack(IOException cause) {
         try {
             target.truncate(goodLength);
             target.force();
-            halfWritten = false;
+            halfWritten = NOTHING;
         } catch (IOException e) {
             cause.addSuppressed(e);
         }
