@@ -92,6 +92,6 @@ final class DayReader {
     }
 
     private void find(FileFinding.Kind kind, int line, String words) {
-        findings.add(new FileFinding(kind, line, words));
+        findings.add(new FileFinding(kind, line, Brief.of(words)));
     }
 }

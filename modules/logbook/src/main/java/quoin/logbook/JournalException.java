@@ -15,7 +15,7 @@ public final class JournalException extends RuntimeException {
     }
 
     JournalException(Path file, String words, Throwable cause, boolean readable) {
-        super(file + ": " + words, cause);
+        super(file + ": " + Brief.of(words), cause);
         this.file = file;
         this.readable = readable;
     }
