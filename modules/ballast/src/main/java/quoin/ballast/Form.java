@@ -125,6 +125,7 @@ final class Form extends JPanel {
     Figure add(String label, Dimension dimension, String remark) {
         if (grid == null) {
             grid = new JPanel(new GridBagLayout());
+            grid.setAlignmentX(LEFT_ALIGNMENT);
             lines.add(grid);
             row = 0;
         }
