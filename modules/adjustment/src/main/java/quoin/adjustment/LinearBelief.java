@@ -64,8 +64,10 @@ public final class LinearBelief {
             double weight = 1 / (seen.sd() * seen.sd());
             for (int i = 0; i < n; i++) {
                 pull[i] += weight * x[i] * seen.y();
-                for (int j = 0; j < n; j++) {
+                for (int j = 0; j <= i; j++) {
                     precision[i][j] += weight * x[i] * x[j];
+                    // Mirrored, not computed again: sums that nearly cancel would differ by their rounding.
+                    precision[j][i] = precision[i][j];
                 }
             }
         }

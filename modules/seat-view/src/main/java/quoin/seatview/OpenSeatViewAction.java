@@ -21,7 +21,7 @@ import quoin.workbench.CurrentDay;
 @ActionID(category = "Day", id = "quoin.seatview.OpenSeatViewAction")
 @ActionRegistration(displayName = "#CTL_SeatView")
 @ActionReferences({
-    @ActionReference(path = "Menu/Day", position = 300),
+    @ActionReference(path = "Menu/Day", position = 150),
     @ActionReference(path = "Shortcuts", name = "F11")})
 @Messages({"CTL_SeatView=Seat &View", "TITLE_SeatView=Quoin seat view"})
 public final class OpenSeatViewAction implements ActionListener {

@@ -109,7 +109,9 @@ public final class AnglePlanner {
     private Optional<Wheel> wheel(Corner corner, PlanCancellation cancellation) {
         List<ReadingId> goals = Stream.of(ReadingKind.CAMBER, ReadingKind.CASTER, ReadingKind.TOE).map(k -> ReadingId.of(k, corner))
                 .filter(r -> day.targets().of(r).isPresent() && holds(r, corner)).toList();
-        List<Adjuster> adjusters = AngleBelief.adjusters(day, corner);
+        // An adjuster whose own angle was not read is left alone: turned for the sake of another it would put that out unseen.
+        List<Adjuster> adjusters = AngleBelief.adjusters(day, corner).stream()
+                .filter(a -> goals.contains(ReadingId.of(AngleBelief.own(a.id().kind()), corner))).toList();
         if (goals.isEmpty() || adjusters.isEmpty()) {
             return Optional.empty();
         }
