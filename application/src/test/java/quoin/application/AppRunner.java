@@ -47,8 +47,20 @@ final class AppRunner implements AutoCloseable {
         return start(ASSEMBLED, Optional.empty(), home, all);
     }
 
+    /** The same with a file on its standard input. */
+    static AppRunner startHeadlessReading(Path standardInput, Path home, String... options) {
+        List<String> all = new ArrayList<>(List.of("--nogui"));
+        all.addAll(List.of(options));
+        return start(ASSEMBLED, Optional.empty(), Optional.of(standardInput), home, all);
+    }
+
     /** Starts what is assembled in a folder. */
     static AppRunner start(Path assembled, Optional<String> display, Path home, List<String> options) {
+        return start(assembled, display, Optional.empty(), home, options);
+    }
+
+    private static AppRunner start(Path assembled, Optional<String> display, Optional<Path> standardInput, Path home,
+            List<String> options) {
         try {
             Path userFolder = Files.createDirectories(home.resolve("settings"));
             Path cache = home.resolve("cache");
@@ -64,6 +76,7 @@ final class AppRunner implements AutoCloseable {
             builder.environment().put("HOME", home.toString());
             builder.environment().remove("DISPLAY");
             display.ifPresent(name -> builder.environment().put("DISPLAY", name));
+            standardInput.ifPresent(file -> builder.redirectInput(file.toFile()));
             Process process = builder.start();
             process.getOutputStream().close();
             return new AppRunner(home, process, output, error);

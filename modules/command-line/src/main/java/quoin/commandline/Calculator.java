@@ -82,6 +82,11 @@ final class Calculator {
             throw new RefusedException("car", e.getMessage());
         } catch (IllegalArgumentException | ArithmeticException e) {
             throw new RefusedException("input", "cannot be calculated: " + e.getMessage());
+        } catch (RefusedException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            // Whatever a calculation trips over, the requests after it are answered all the same.
+            throw new RefusedException("input", "cannot be calculated: " + e);
         }
     }
 

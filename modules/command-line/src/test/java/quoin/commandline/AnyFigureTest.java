@@ -21,7 +21,7 @@ import quoin.commandline.calculation.Calculations;
 /** Whatever figure stands where: an answer in finite figures or a refusal by a name, soon, and never a failure. */
 class AnyFigureTest {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final double[] FIGURES = {0, -1, 1e-300, -1e-9, 1e9, -1e15, 1e300, -1e300};
+    private static final double[] FIGURES = {0, -1, 1e-300, 1e9, -1e300};
     private static final Duration SOON = Duration.ofSeconds(60);
 
     static Stream<Arguments> examples() throws Exception {
@@ -49,7 +49,8 @@ class AnyFigureTest {
                 assertEquals(answer.has("result"), !answer.has("problem"), what);
                 if (answer.has("problem")) {
                     assertFalse(answer.at("/problem/field").asText().isBlank(), what);
-                    assertFalse(answer.at("/problem/message").asText().isBlank(), what);
+                    String message = answer.at("/problem/message").asText();
+                    assertFalse(message.isBlank() || message.contains("Exception"), what + ": " + message);
                 }
             }
             spot.put(kept);
