@@ -26,7 +26,7 @@ import quoin.workbench.CurrentDay;
 @ActionID(category = "File", id = "quoin.exchange.ExportDayAction")
 @ActionRegistration(displayName = "#CTL_ExportDay")
 @ActionReference(path = "Menu/File", position = 550, separatorBefore = 545)
-@Messages({"CTL_ExportDay=E&xport Day...", "exchange.noDay=No day is open. Open or begin a day first.",
+@Messages({"CTL_ExportDay=Ex&port Day...", "exchange.noDay=No day is open. Open or begin a day first.",
     "export.title=Export the day: a name ending in .csv for a spreadsheet, in .json for everything",
     "export.csv=Table for a spreadsheet (*.csv)", "export.json=Everything, for programs (*.json)",
     "# {0} - file", "export.exists={0} exists already. Write over it?",

@@ -31,7 +31,7 @@ import quoin.workflow.spi.Stage;
 @ActionID(category = "File", id = "quoin.exchange.ImportReadingsAction")
 @ActionRegistration(displayName = "#CTL_ImportReadings")
 @ActionReference(path = "Menu/File", position = 560)
-@Messages({"CTL_ImportReadings=Import &Readings...", "import.file=Table with readings, saved as CSV", "import.csv=Tables (*.csv, *.txt)",
+@Messages({"CTL_ImportReadings=Import Readin&gs...", "import.file=Table with readings, saved as CSV", "import.csv=Tables (*.csv, *.txt)",
     "# {0} - file", "# {1} - what went wrong", "import.failed={0}: {1}",
     "import.tooLarge=the file is larger than a table of readings can be; choose another"})
 public final class ImportReadingsAction implements ActionListener {
