@@ -24,6 +24,7 @@ import quoin.mechanics.NoEquilibriumException;
 import quoin.quantities.Dimension;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
+import quoin.workbench.InertText;
 import quoin.workbench.Looks;
 import quoin.workbench.ReadingFormat;
 import quoin.workbench.WrapText;
@@ -131,7 +132,8 @@ final class MovePanel extends JPanel {
         for (int i = 0; i < all.size(); i++) {
             Way way = all.get(i);
             int index = i;
-            JRadioButton button = new JRadioButton("<html>" + way.words() + "</html>", i == chosenIndex);
+            JRadioButton button = new JRadioButton(InertText.wrapping(way.words()), i == chosenIndex);
+            InertText.laidOut(button);
             button.getAccessibleContext().setAccessibleName(way.words());
             button.setEnabled(way.possible());
             button.addActionListener(e -> {

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.DefaultComboBoxModel;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -37,6 +36,7 @@ import quoin.suspension.spi.SuspensionTypes;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 import quoin.workbench.ReadingFormat;
 import quoin.workbench.WrapLayout;
 import quoin.workbench.WrapText;
@@ -311,7 +311,7 @@ final class HistoryPanel extends JPanel {
         });
     }
 
-    private static final class ReadingWords extends DefaultListCellRenderer {
+    private static final class ReadingWords extends PlainListRenderer {
         private static final long serialVersionUID = 1L;
 
         @Override

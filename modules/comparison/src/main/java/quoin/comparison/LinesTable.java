@@ -7,11 +7,11 @@ import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
-import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
 import org.openide.util.NbBundle.Messages;
 import quoin.workbench.Looks;
 import quoin.workbench.Mark;
+import quoin.workbench.PlainTableRenderer;
 import quoin.workbench.ReadingFormat;
 import quoin.workbench.VerdictWords;
 
@@ -27,6 +27,7 @@ final class LinesTable extends JTable {
     LinesTable() {
         super(model());
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        PlainTableRenderer.in(this);
         setName("comparison.lines");
         getAccessibleContext().setAccessibleName(Bundle.table_name());
         getTableHeader().setReorderingAllowed(false);
@@ -34,7 +35,7 @@ final class LinesTable extends JTable {
         setShowVerticalLines(false);
         setRowHeight(Looks.em(1.7));
         setFont(Looks.font(1.05, Font.PLAIN));
-        DefaultTableCellRenderer right = new DefaultTableCellRenderer();
+        PlainTableRenderer right = new PlainTableRenderer();
         right.setHorizontalAlignment(SwingConstants.RIGHT);
         for (int column = 1; column < WORD; column++) {
             getColumnModel().getColumn(column).setCellRenderer(right);
@@ -72,7 +73,7 @@ final class LinesTable extends JTable {
         }
     }
 
-    private static final class Word extends DefaultTableCellRenderer {
+    private static final class Word extends PlainTableRenderer {
         private static final long serialVersionUID = 1L;
 
         @Override

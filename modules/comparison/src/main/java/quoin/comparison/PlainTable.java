@@ -6,6 +6,7 @@ import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.DefaultTableModel;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainTableRenderer;
 
 /** A table of texts that is only read; the arrow keys go through it. */
 final class PlainTable extends JTable {
@@ -21,6 +22,7 @@ final class PlainTable extends JTable {
                 return false;
             }
         });
+        PlainTableRenderer.in(this);
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         getAccessibleContext().setAccessibleName(spoken);
         getTableHeader().setReorderingAllowed(false);

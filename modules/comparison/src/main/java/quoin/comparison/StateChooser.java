@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javax.swing.DefaultComboBoxModel;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -17,6 +16,7 @@ import org.openide.util.NbBundle.Messages;
 import quoin.logbook.Day;
 import quoin.logbook.DayInfo;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 
 /** One side of a comparison: which day, and which moment of it or its targets. */
 @Messages({"chooser.day=day", "chooser.moment=state", "# {0} - which", "# {1} - what", "chooser.spoken={0}, {1}",
@@ -173,7 +173,7 @@ final class StateChooser extends JPanel {
         days.requestFocusInWindow();
     }
 
-    private final class InWords extends DefaultListCellRenderer {
+    private final class InWords extends PlainListRenderer {
         private static final long serialVersionUID = 1L;
 
         @Override

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.DefaultComboBoxModel;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -30,6 +29,7 @@ import quoin.curves.set.Turned;
 import quoin.suspension.CurveOutput;
 import quoin.workbench.AdjusterWords;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 import quoin.workbench.WrapLayout;
 
 /** What is chosen over the curves: axle, output, what runs along, how far, and an adjuster to turn. */
@@ -88,7 +88,7 @@ final class Controls {
     private static <T> JComboBox<T> combo(List<T> items, Function<T, String> name) {
         JComboBox<T> combo = new JComboBox<>();
         items.forEach(combo::addItem);
-        combo.setRenderer(new DefaultListCellRenderer() {
+        combo.setRenderer(new PlainListRenderer() {
             private static final long serialVersionUID = 1L;
 
             @Override

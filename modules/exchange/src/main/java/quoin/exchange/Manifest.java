@@ -32,7 +32,7 @@ record Manifest(String car, String name, String from, String made, List<Item> fi
     private static final Pattern PATH = Pattern.compile("car\\.json|days/[a-z0-9][a-z0-9-]{0,63}/day\\.jsonl");
     private static final int MOST_FILES = 20_000;
     private static final long MOST_BYTES = 64L << 20;
-    private static final long MOST_IN_ALL = 1L << 30;
+    private static final long MOST_IN_ALL = 128L << 20;
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
     /** One file of it. */

@@ -8,7 +8,6 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -28,6 +27,7 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
 import quoin.workbench.Mark;
+import quoin.workbench.PlainListRenderer;
 import quoin.workbench.WrapText;
 import quoin.workflow.Loosened;
 
@@ -210,7 +210,7 @@ final class NutsPanel extends JPanel {
                 .text(item.torqueNm().getAsDouble(), Dimension.TORQUE)) : Bundle.nuts_tight(item.words());
     }
 
-    private final class Line extends DefaultListCellRenderer {
+    private final class Line extends PlainListRenderer {
         private static final long serialVersionUID = 1L;
 
         @Override

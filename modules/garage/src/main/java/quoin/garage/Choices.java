@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Vector;
 import java.util.function.Function;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -27,6 +26,7 @@ import quoin.garage.desk.RecentDay;
 import quoin.logbook.CarInfo;
 import quoin.logbook.Library;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 
 /** The garage's questions: which car, which day. All answered by arrow keys and Enter. */
 @Messages({
@@ -113,7 +113,7 @@ final class Choices {
     }
 
     /** Shows list items by their words. */
-    private static final class Words<T> extends DefaultListCellRenderer {
+    private static final class Words<T> extends PlainListRenderer {
         private static final long serialVersionUID = 1L;
         private final transient Function<T, String> words;
 

@@ -6,7 +6,6 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.event.KeyEvent;
 import java.util.Locale;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -22,6 +21,7 @@ import org.openide.util.NbBundle.Messages;
 import org.openide.windows.TopComponent;
 import org.openide.windows.WindowManager;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 
 /** The pages of help beside a field to look for words. Escape goes back to where the racer was. */
 @TopComponent.Description(preferredID = "help", persistenceType = TopComponent.PERSISTENCE_NEVER)
@@ -142,7 +142,7 @@ public final class HelpWindow extends TopComponent {
         }
     }
 
-    private static final class TitleLine extends DefaultListCellRenderer {
+    private static final class TitleLine extends PlainListRenderer {
         private static final long serialVersionUID = 1L;
 
         @Override

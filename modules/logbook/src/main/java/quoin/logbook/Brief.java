@@ -7,8 +7,8 @@ final class Brief {
 
     private static final int START = 500;
     private static final int END = 300;
-    /** Control characters other than a line end, and those that turn the direction of writing. */
-    private static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}\u202a-\u202e\u2066-\u2069&&[^\n]]");
+    /** Control characters, which would begin lines of their own, and those that turn the direction of writing. */
+    private static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}\u202a-\u202e\u2066-\u2069]");
 
     private Brief() {
     }

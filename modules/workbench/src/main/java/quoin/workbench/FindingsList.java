@@ -37,7 +37,8 @@ public final class FindingsList extends JPanel {
     private static JPanel line(Finding finding, ReadingFormat format) {
         JPanel line = new JPanel(new BorderLayout(Looks.em(0.4), 0));
         line.setBorder(Looks.padding(0.1, 0));
-        JLabel mark = new JLabel(finding.level() == Finding.Level.INFO ? Mark.OPEN.icon() : Mark.AGAIN.icon());
+        JLabel mark = new JLabel();
+        mark.setIcon(finding.level() == Finding.Level.INFO ? Mark.OPEN.icon() : Mark.AGAIN.icon());
         mark.setVerticalAlignment(SwingConstants.TOP);
         line.add(mark, BorderLayout.LINE_START);
         int style = finding.level() == Finding.Level.ERROR ? Font.BOLD : Font.PLAIN;

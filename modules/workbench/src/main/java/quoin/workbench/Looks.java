@@ -83,7 +83,8 @@ public final class Looks {
     }
 
     public static JLabel label(String text, double factor, int style) {
-        JLabel label = new JLabel(text);
+        JLabel label = InertText.in(new JLabel());
+        label.setText(text);
         label.setFont(font(factor, style));
         return label;
     }
@@ -103,7 +104,7 @@ public final class Looks {
      * A button with the mnemonic marked by an ampersand in its text.
      */
     public static JButton button(String textWithMnemonic, Runnable action) {
-        JButton button = new JButton();
+        JButton button = InertText.in(new JButton());
         Mnemonics.setLocalizedText(button, textWithMnemonic);
         button.addActionListener(e -> action.run());
         enterPresses(button);

@@ -69,7 +69,8 @@ final class PlanChoice extends JPanel {
     }
 
     private JRadioButton button(int index) {
-        JRadioButton button = new JRadioButton(words(plans.get(index)));
+        JRadioButton button = InertText.in(new JRadioButton());
+        button.setText(words(plans.get(index)));
         button.setFont(Looks.font(1.1, Font.PLAIN));
         button.setOpaque(false);
         button.addActionListener(e -> {

@@ -8,7 +8,6 @@ import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -21,6 +20,7 @@ import org.openide.windows.WindowManager;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 import quoin.workbench.WrapText;
 
 /** The figures of the stage the racer came from, and how the chosen one is computed. Escape goes back. */
@@ -143,7 +143,7 @@ public final class WorkingsWindow extends TopComponent {
         list.requestFocusInWindow();
     }
 
-    private static final class FigureLine extends DefaultListCellRenderer {
+    private static final class FigureLine extends PlainListRenderer {
         private static final long serialVersionUID = 1L;
 
         @Override

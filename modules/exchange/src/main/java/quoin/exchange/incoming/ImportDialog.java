@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -22,6 +21,7 @@ import org.openide.DialogDisplayer;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.ReadingId;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 import quoin.workbench.ReadingFormat;
 import quoin.workbench.WrapText;
 
@@ -151,7 +151,7 @@ public final class ImportDialog {
     }
 
     /** Shows a use in words. */
-    private static final class Words extends DefaultListCellRenderer {
+    private static final class Words extends PlainListRenderer {
         private static final long serialVersionUID = 1L;
 
         @Override

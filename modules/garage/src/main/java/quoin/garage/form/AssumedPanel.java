@@ -14,6 +14,7 @@ import javax.swing.table.DefaultTableModel;
 import org.openide.util.NbBundle.Messages;
 import quoin.garage.draft.Assumed;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainTableRenderer;
 import quoin.workbench.WrapText;
 
 /** Every value that is used because none was typed, with the rule; Enter goes to the field. */
@@ -49,6 +50,7 @@ final class AssumedPanel extends JPanel {
         };
         assumed.forEach(a -> model.addRow(new Object[] {a.field(), a.value(), a.rule()}));
         JTable table = new JTable(model);
+        PlainTableRenderer.in(table);
         table.setRowHeight(Looks.em(1.9));
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.getColumnModel().getColumn(0).setPreferredWidth(Looks.em(16));

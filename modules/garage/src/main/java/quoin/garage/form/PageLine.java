@@ -3,7 +3,6 @@ package quoin.garage.form;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JList;
 import org.openide.util.NbBundle.Messages;
 import quoin.garage.draft.DraftResult;
@@ -11,6 +10,7 @@ import quoin.garage.draft.Field;
 import quoin.garage.draft.Remark;
 import quoin.garage.draft.Section;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 
 /**
  * A page in the list at the left.
@@ -43,7 +43,7 @@ record PageLine(String key, String title) {
     }
 
     /** Shows the title with room around it. */
-    static final class Renderer extends DefaultListCellRenderer {
+    static final class Renderer extends PlainListRenderer {
 
         private static final long serialVersionUID = 1L;
 

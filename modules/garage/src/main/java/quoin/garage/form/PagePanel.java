@@ -82,7 +82,7 @@ final class PagePanel extends JPanel {
         if (!row.label().isEmpty()) {
             String unit = unitsOnTop ? "" : row.cells().stream().flatMap(Optional::stream).map(Field::unit)
                     .filter(u -> !u.isEmpty()).findFirst().orElse("");
-            grid.add(new JLabel(withUnit(row.label(), unit)), Looks.cell(0, line, 0));
+            grid.add(Looks.label(withUnit(row.label(), unit), 1, Font.PLAIN), Looks.cell(0, line, 0));
         }
         int column = rowLabels ? 1 : 0;
         for (Optional<Field> cell : row.cells()) {

@@ -11,7 +11,6 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -22,6 +21,7 @@ import javax.swing.ListSelectionModel;
 import org.openide.util.NbBundle.Messages;
 import quoin.garage.draft.Remark;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 
 /** What is wrong or doubtful; Enter or a click goes to the field. */
 @Messages({
@@ -86,7 +86,7 @@ final class RemarkList extends JPanel {
         }
     }
 
-    private static final class Renderer extends DefaultListCellRenderer {
+    private static final class Renderer extends PlainListRenderer {
 
         private static final long serialVersionUID = 1L;
 

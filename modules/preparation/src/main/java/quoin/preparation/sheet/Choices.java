@@ -4,6 +4,7 @@ import java.awt.GridBagLayout;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import quoin.workbench.InertText;
 import quoin.workbench.Looks;
 
 /** Lists and texts to choose from, one under the other with their names before them. */
@@ -16,7 +17,8 @@ public final class Choices {
         JPanel grid = new JPanel(new GridBagLayout());
         grid.setOpaque(false);
         for (int i = 0; i < parts.length; i++) {
-            JLabel name = new JLabel(names[i]);
+            JLabel name = InertText.in(new JLabel());
+            name.setText(names[i]);
             name.setLabelFor(parts[i]);
             grid.add(name, Looks.cell(0, i, 0));
             grid.add(parts[i], Looks.cell(1, i, 1));

@@ -16,7 +16,6 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.Box;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -35,6 +34,7 @@ import quoin.wheelangles.measure.Field;
 import quoin.wheelangles.measure.Table;
 import quoin.wheelangles.measure.Worksheet;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 import quoin.workbench.WrapText;
 
 /** The fields of one way of measuring. Enter goes to the next one, from the last it records; a whole line typed spreads. */
@@ -300,7 +300,7 @@ final class MeasureForm extends JPanel {
         }
     }
 
-    private static final class OptionWords extends DefaultListCellRenderer {
+    private static final class OptionWords extends PlainListRenderer {
         private static final long serialVersionUID = 1L;
 
         @Override

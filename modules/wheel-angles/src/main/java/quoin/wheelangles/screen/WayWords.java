@@ -1,14 +1,14 @@
 package quoin.wheelangles.screen;
 
 import java.awt.Component;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import quoin.wheelangles.measure.Method;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 
 /** A way of measuring in the list, tall enough for a gloved finger. */
-final class WayWords extends DefaultListCellRenderer {
+final class WayWords extends PlainListRenderer {
 
     private static final long serialVersionUID = 1L;
 

@@ -11,7 +11,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -28,6 +27,7 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.EntryWords;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 import quoin.workbench.WrapText;
 
 /** The day's entries, newest first, the struck ones struck through; a line to type a note. */
@@ -166,7 +166,7 @@ final class LogPanel extends JPanel {
         return "\u2007".repeat(Math.max(0, NUMBER_WIDTH - figures.length())) + figures;
     }
 
-    private final class Line extends DefaultListCellRenderer {
+    private final class Line extends PlainListRenderer {
         private static final long serialVersionUID = 1L;
         private final Font plain = Looks.font(1, Font.PLAIN);
         private final Font through = plain.deriveFont(Map.of(TextAttribute.STRIKETHROUGH, TextAttribute.STRIKETHROUGH_ON));

@@ -23,6 +23,7 @@ import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
+import quoin.workbench.InertText;
 import quoin.workbench.Looks;
 import quoin.workbench.WrapText;
 import quoin.workflow.PartDay;
@@ -77,7 +78,9 @@ public final class PartDayAction implements ActionListener {
         boxes.clear();
         List<Component> lines = new ArrayList<>();
         for (Stage stage : stages) {
-            JCheckBox box = new JCheckBox(stage.title(), now.contains(stage.id()));
+            JCheckBox box = InertText.in(new JCheckBox());
+            box.setText(stage.title());
+            box.setSelected(now.contains(stage.id()));
             boxes.add(box);
             lines.add(box);
         }

@@ -1,0 +1,19 @@
+package quoin.workbench;
+
+import javax.swing.JTable;
+import javax.swing.table.DefaultTableCellRenderer;
+
+/** A cell of a table whose text is shown as it is written, see {@link InertText}. */
+public class PlainTableRenderer extends DefaultTableCellRenderer {
+
+    private static final long serialVersionUID = 1L;
+
+    public PlainTableRenderer() {
+        InertText.in(this);
+    }
+
+    /** Lets every cell of a table that has no renderer of its own be drawn by one of these. */
+    public static void in(JTable table) {
+        table.setDefaultRenderer(Object.class, new PlainTableRenderer());
+    }
+}
