@@ -20,6 +20,9 @@ final class ReadingNames {
     private static final List<ReadingKind> AT_CORNERS = List.of(ReadingKind.LOAD, ReadingKind.CAMBER, ReadingKind.CASTER,
             ReadingKind.TOE, ReadingKind.PRESSURE, ReadingKind.PAD_HEIGHT, ReadingKind.SCALE_ZERO, ReadingKind.KPI);
 
+    /** A longer text names no reading; looking for brackets in one that is all brackets takes the square of its length. */
+    private static final int LONGEST = 200;
+
     private final Map<String, ReadingId> known = new LinkedHashMap<>();
     private final Map<String, ReadingKind> kinds = new LinkedHashMap<>();
     private final Car car;
@@ -56,6 +59,9 @@ final class ReadingNames {
 
     /** The reading a heading means, a unit in brackets or after a comma left out. */
     Optional<ReadingId> heading(String text) {
+        if (text.length() > LONGEST) {
+            return Optional.empty();
+        }
         String bare = text.replaceAll("[(\\[].*?[)\\]]", "").replaceAll("[,/].*$", "");
         return Stream.of(plain(bare), plain(text)).map(known::get).filter(Objects::nonNull).findFirst();
     }
