@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import quoin.logbook.file.AppendTarget;
 import quoin.logbook.file.Disk;
 import quoin.logbook.file.Fields;
@@ -108,7 +109,10 @@ final class WaitingRoom {
         long next = highest;
         for (byte[] line : contents.lines().subList(1, contents.lines().size())) {
             Entry entry = EntryJson.read(new Fields(StrictJson.read(line)), EntryJson.text(line));
-            if (!there.contains(entry)) {
+            Optional<Entry> taken = there.stream().filter(e -> isSame(e, entry)).findFirst();
+            if (taken.isPresent()) {
+                renumbered.put(entry.number(), taken.get().number());
+            } else {
                 next++;
                 renumbered.put(entry.number(), next);
                 Entry moved = entry.withHeader(new Header(next, entry.header().time(), entry.header().stage()));
@@ -117,5 +121,10 @@ final class WaitingRoom {
             }
         }
         return waiting;
+    }
+
+    /** True where an entry of the day is one that waited, under whatever number it was taken in. */
+    private static boolean isSame(Entry inDay, Entry waited) {
+        return inDay.header().time().equals(waited.header().time()) && inDay.withHeader(waited.header()).equals(waited);
     }
 }

@@ -242,6 +242,31 @@ class WaitingRoomTest {
         }
     }
 
+    /** The power goes while entries that got other numbers are taken in: the second try does not take them twice. */
+    @Test
+    void takingInThatWasInterruptedGoesOnWhereItStopped() throws IOException {
+        Path kept = folder.resolve("kept");
+        try (Journal journal = open()) {
+            Files.writeString(day.resolve(Journal.FILE), "{\"kind\":\"note\",\"number\":2,\"time\":\"2026-03-07T12:00:01Z\",\"words\":\"theirs\"}\n",
+                    StandardOpenOption.APPEND);
+            journal.append(Samples.note("ours"));
+            journal.append(Samples.note("ours too"));
+            Files.copy(journal.waiting().orElseThrow().place(), kept);
+        }
+        Path place = inSecond().get(0);
+        try (Journal journal = Journal.open(day)) {
+            journal.waitIn(second, home::countDown, PATIENT);
+        }
+        Files.copy(kept, place, StandardCopyOption.REPLACE_EXISTING);
+        byte[] all = Files.readAllBytes(day.resolve(Journal.FILE));
+        String text = new String(all, StandardCharsets.UTF_8);
+        Files.writeString(day.resolve(Journal.FILE), text.substring(0, text.lastIndexOf("{\"kind\"")));
+        try (Journal journal = Journal.open(day)) {
+            journal.waitIn(second, home::countDown, PATIENT);
+        }
+        assertEquals(List.of("theirs", "ours", "ours too"), onDisk());
+    }
+
     @Test
     void anotherCopyOfTheDayDoesNotTakeThem() throws IOException {
         Path copy = Files.createDirectories(folder.resolve("copy"));
