@@ -51,20 +51,26 @@ final class AppRunner implements AutoCloseable {
     static AppRunner startHeadlessReading(Path standardInput, Path home, String... options) {
         List<String> all = new ArrayList<>(List.of("--nogui"));
         all.addAll(List.of(options));
-        return start(ASSEMBLED, Optional.empty(), Optional.of(standardInput), home, all);
+        return start(List.of(), ASSEMBLED, Optional.empty(), Optional.of(standardInput), home, all);
     }
 
     /** Starts what is assembled in a folder. */
     static AppRunner start(Path assembled, Optional<String> display, Path home, List<String> options) {
-        return start(assembled, display, Optional.empty(), home, options);
+        return start(List.of(), assembled, display, Optional.empty(), home, options);
     }
 
-    private static AppRunner start(Path assembled, Optional<String> display, Optional<Path> standardInput, Path home,
-            List<String> options) {
+    /** Starts what is assembled in a folder as the child of a command that watches it. */
+    static AppRunner startUnder(List<String> watcher, Path assembled, Optional<String> display, Path home, List<String> options) {
+        return start(watcher, assembled, display, Optional.empty(), home, options);
+    }
+
+    private static AppRunner start(List<String> watcher, Path assembled, Optional<String> display, Optional<Path> standardInput,
+            Path home, List<String> options) {
         try {
             Path userFolder = Files.createDirectories(home.resolve("settings"));
             Path cache = home.resolve("cache");
-            List<String> command = new ArrayList<>(List.of(
+            List<String> command = new ArrayList<>(watcher);
+            command.addAll(List.of(
                     assembled.resolve("bin/quoin").toAbsolutePath().toString(),
                     "--userdir", userFolder.toString(), "--cachedir", cache.toString(),
                     "-J-Duser.home=" + home, "-J-Djava.util.prefs.userRoot=" + home));

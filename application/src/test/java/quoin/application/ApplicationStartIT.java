@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import javax.imageio.ImageIO;
@@ -35,10 +38,18 @@ class ApplicationStartIT {
         startLookAndExit(screen, "start-again");
     }
 
+    /**
+     * No connection is tried, whether it would succeed or not: every call of the system by which one could be is watched, where
+     * there is strace; elsewhere the sockets the application holds are looked at again and again.
+     */
     @Test
-    void opensNoConnectionOffTheMachine(Screen screen) {
-        try (AppRunner app = AppRunner.start(screen, home)) {
-            Set<String> seen = new TreeSet<>();
+    void triesNoConnection(Screen screen) {
+        Path calls = home.resolve("network-calls.txt");
+        boolean watched = Tool.installed("strace");
+        List<String> watcher = watched ? List.of("strace", "-f", "--seccomp-bpf", "-qq", "-e",
+                "trace=connect,sendto,sendmsg,sendmmsg", "-e", "signal=none", "-o", calls.toString()) : List.of();
+        Set<String> seen = new TreeSet<>();
+        try (AppRunner app = AppRunner.startUnder(watcher, AppRunner.ASSEMBLED, Optional.of(screen.display()), home, List.of("--demo"))) {
             Await.until("the window", START, () -> {
                 seen.addAll(Connections.offMachine(app.java().pid()));
                 return screen.shows("^Quoin");
@@ -47,7 +58,20 @@ class ApplicationStartIT {
                 Await.pause(SETTLE.dividedBy(LOOKS));
                 seen.addAll(Connections.offMachine(app.java().pid()));
             }
-            assertEquals(Set.of(), seen);
+        }
+        assertEquals(Set.of(), seen);
+        if (watched) {
+            List<String> lines = lines(calls);
+            assertTrue(lines.stream().anyMatch(line -> line.contains("AF_UNIX")), "the watcher saw nothing, not even the display");
+            assertEquals(List.of(), lines.stream().filter(line -> line.contains("AF_INET")).toList());
+        }
+    }
+
+    private static List<String> lines(Path file) {
+        try {
+            return Files.readAllLines(file, StandardCharsets.ISO_8859_1);
+        } catch (IOException e) {
+            throw new AssertionError("No list of calls in " + file, e);
         }
     }
 
