@@ -22,10 +22,10 @@ import quoin.workflow.RandomWalkModel.Op;
 import quoin.workflow.RandomWalkModel.What;
 import quoin.workflow.spi.Stage;
 
-/** 20,000 random steps: whatever is done, the order of work agrees with a second, simpler account of it. */
+/** 20,000 random steps, or {@code -Dquoin.steps}: whatever is done, the order of work agrees with a second, simpler account of it. */
 class RandomWalkTest {
 
-    private static final int STEPS = 20_000;
+    private static final int STEPS = Integer.getInteger("quoin.steps", 20_000);
     private static final int STEPS_A_DAY = 80;
 
     private final OrderOfWork order = new OrderOfWork(PlainStage.day());
