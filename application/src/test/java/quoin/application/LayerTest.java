@@ -112,12 +112,12 @@ class LayerTest {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    private interface Choice {
+    interface Choice {
         boolean takes(String url);
     }
 
     /** Layers of the modules on the class path, named by manifest or generated from annotations. */
-    private static List<URL> layers(Choice choice) throws IOException {
+    static List<URL> layers(Choice choice) throws IOException {
         ClassLoader loader = LayerTest.class.getClassLoader();
         List<URL> found = new ArrayList<>(Collections.list(loader.getResources("META-INF/generated-layer.xml")));
         for (URL url : Collections.list(loader.getResources("META-INF/MANIFEST.MF"))) {

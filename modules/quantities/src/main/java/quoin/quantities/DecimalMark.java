@@ -11,6 +11,11 @@ public enum DecimalMark {
         this.character = character;
     }
 
+    /** The usual one of the language of the program. */
+    public static DecimalMark usual() {
+        return Texts.of(DecimalMark.class).say("decimal.mark").equals(",") ? COMMA : POINT;
+    }
+
     public char character() {
         return character;
     }

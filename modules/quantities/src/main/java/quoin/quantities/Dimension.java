@@ -3,39 +3,33 @@ package quoin.quantities;
 /** What a figure measures. Inside the code every figure is in the base unit of its dimension. */
 public enum Dimension {
     /** Base unit mm. */
-    LENGTH("a length"),
+    LENGTH,
     /** Base unit degree. */
-    ANGLE("an angle"),
+    ANGLE,
     /** Base unit kg. */
-    MASS("a mass"),
+    MASS,
     /** Base unit N. Scale readings are forces read in kg or lb, see {@link Unit#KGF}. */
-    FORCE("a load"),
+    FORCE,
     /** Base unit N/mm. */
-    STIFFNESS("a spring rate"),
+    STIFFNESS,
     /** Base unit bar. */
-    PRESSURE("a pressure"),
+    PRESSURE,
     /** Base unit litre. */
-    VOLUME("a volume"),
+    VOLUME,
     /** Base unit degree Celsius. */
-    TEMPERATURE("a temperature"),
+    TEMPERATURE,
     /** Base unit N m. */
-    TORQUE("a torque"),
+    TORQUE,
     /** Base unit one full turn. */
-    TURNS("a number of turns"),
+    TURNS,
     /** Base unit per cent. */
-    PERCENT("a percentage"),
+    PERCENT,
     /** A plain number. */
-    NUMBER("a plain number");
-
-    private final String phrase;
-
-    Dimension(String phrase) {
-        this.phrase = phrase;
-    }
+    NUMBER;
 
     /** Words for messages, with the article: "a spring rate". */
-    public String phrase() {
-        return phrase;
+    public Phrase phrase() {
+        return Texts.of(Dimension.class).phrase("dimension." + name());
     }
 
     /** The unit values of this dimension have inside the code. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 
 /** Reads unsigned numbers: 107,9 .5 1 234,5 3/16 1 3/16 2-3/8 1½. One pass, no look-ahead beyond a fraction. */
 final class FigureScanner {
+    private static final Texts TEXTS = Texts.of(FigureScanner.class);
     private static final int MOST_DIGITS = 15;
     private static final int MOST_FRACTION_DIGITS = 4;
     private static final String VULGAR = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
@@ -45,7 +46,7 @@ final class FigureScanner {
         }
         if (text.peek() == '/' && Typed.isDigit(text.peekNext())) {
             if (grouped) {
-                throw fault("thousands in a fraction are not read", "type a fraction such as 1 3/16", start);
+                throw fault(TEXTS.phrase("problem.thousandsInFraction"), TEXTS.phrase("remedy.fraction"), start);
             }
             text.moveTo(start);
             return fraction();
@@ -79,7 +80,7 @@ final class FigureScanner {
             text.skip();
         }
         if (digits.length() > MOST_DIGITS) {
-            throw fault("this figure has " + digits.length() + " digits", "type at most " + MOST_DIGITS, start);
+            throw fault(TEXTS.phrase("problem.digits", digits.length()), TEXTS.phrase("remedy.atMost", MOST_DIGITS), start);
         }
         return text.position() - start;
     }
@@ -99,8 +100,8 @@ final class FigureScanner {
         boolean mayBeThousands = mark != ownMark.character() && count == 3 && wholeDigits >= 1 && wholeDigits <= 3
                 && digits.charAt(0) != '0';
         if (mayBeThousands) {
-            throw fault(text.shown(start, text.position()) + " may mean thousands or decimals", "type " + digits + " or "
-                    + digits.substring(0, wholeDigits) + ownMark.character() + digits.substring(wholeDigits), start);
+            throw fault(TEXTS.phrase("problem.thousands", text.shown(start, text.position())), TEXTS.phrase("remedy.type",
+                    TEXTS.phrase("list.or", digits, digits.substring(0, wholeDigits) + ownMark.character() + digits.substring(wholeDigits))), start);
         }
         BigDecimal value = new BigDecimal(digits.toString()).movePointLeft(count);
         return new Figure(Exact.of(value), Exact.of(BigDecimal.ONE.movePointLeft(count)));
@@ -111,9 +112,8 @@ final class FigureScanner {
         while (Typed.isMark(text.peek()) || Typed.isDigit(text.peek())) {
             text.skip();
         }
-        return fault(text.shown(start, text.position()) + " has more than one decimal mark", inLine
-                ? "put a space or a semicolon between figures, and no mark between thousands"
-                : "type the decimal mark only, none between thousands: 1234.5 or 1234,5", second);
+        return fault(TEXTS.phrase("problem.marks", text.shown(start, text.position())),
+                TEXTS.phrase(inLine ? "remedy.spaceInLine" : "remedy.decimalOnly"), second);
     }
 
     private Figure withFraction(Figure whole, int start) {
@@ -134,8 +134,8 @@ final class FigureScanner {
             return whole;
         }
         if (!part.value().isLessThan(Exact.ONE)) {
-            throw fault("the fraction in " + text.shown(start, text.position()) + " is not less than one",
-                    "type a fraction such as 1 3/16", start);
+            throw fault(TEXTS.phrase("problem.fractionNotLess", text.shown(start, text.position())),
+                    TEXTS.phrase("remedy.fraction"), start);
         }
         return new Figure(whole.value().plus(part.value()), part.step());
     }
@@ -160,7 +160,7 @@ final class FigureScanner {
         text.skip();
         int denominator = smallInteger();
         if (denominator == 0) {
-            throw fault("the fraction divides by zero", "type a fraction such as 3/16", start);
+            throw fault(TEXTS.phrase("problem.zero"), TEXTS.phrase("remedy.simpleFraction"), start);
         }
         return new Figure(Exact.of(numerator, denominator), Exact.of(1, denominator));
     }
@@ -169,12 +169,12 @@ final class FigureScanner {
         int start = text.position();
         StringBuilder digits = new StringBuilder();
         if (digitsInto(digits) > MOST_FRACTION_DIGITS) {
-            throw fault("the fraction has too many digits", "type a fraction such as 3/16", start);
+            throw fault(TEXTS.phrase("problem.fractionDigits"), TEXTS.phrase("remedy.simpleFraction"), start);
         }
         return Integer.parseInt(digits.toString());
     }
 
-    private static QuantityFormatException fault(String problem, String remedy, int position) {
+    private static QuantityFormatException fault(Phrase problem, Phrase remedy, int position) {
         return new QuantityFormatException(problem, remedy, position);
     }
 }

@@ -7,12 +7,11 @@ package quoin.quantities;
 public final class QuantityFormatException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
-    private final String problem;
-    private final String remedy;
+    private final transient Phrase problem;
+    private final transient Phrase remedy;
     private final int position;
 
-    QuantityFormatException(String problem, String remedy, int position) {
-        super(problem + "; " + remedy);
+    QuantityFormatException(Phrase problem, Phrase remedy, int position) {
         this.problem = problem;
         this.remedy = remedy;
         this.position = position;
@@ -20,17 +19,29 @@ public final class QuantityFormatException extends IllegalArgumentException {
 
     /** What is wrong, without a full stop. */
     public String problem() {
-        return problem;
+        return problem.toString();
     }
 
     /** How to type it, without a full stop. */
     public String remedy() {
-        return remedy;
+        return remedy.toString();
     }
 
     /** Index of the first offending character in the typed text; its length if something is missing at the end. */
     public int position() {
         return position;
+    }
+
+    /** Problem and remedy in English. */
+    @Override
+    public String getMessage() {
+        return problem.english() + "; " + remedy.english();
+    }
+
+    /** Problem and remedy in the language of the program. */
+    @Override
+    public String getLocalizedMessage() {
+        return problem() + "; " + remedy();
     }
 
     @Override

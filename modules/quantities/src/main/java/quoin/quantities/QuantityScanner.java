@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 
 /** Reads signed quantities with their units, one alone or a line of them. Rules: {@link Quantities}. */
 final class QuantityScanner {
+    private static final Texts TEXTS = Texts.of(QuantityScanner.class);
     private static final double LARGEST = 1e9;
     private static final int MOST_FIGURES = 64;
     /** The smaller unit that may follow a larger one: 1°30', 2 ft 3 in. */
@@ -61,7 +62,7 @@ final class QuantityScanner {
                 }
             }
             if (line.size() > MOST_FIGURES) {
-                throw fault("there are more than " + MOST_FIGURES + " figures", "type fewer in one line", text.position());
+                throw fault(TEXTS.phrase("problem.tooMany", MOST_FIGURES), TEXTS.phrase("remedy.fewer"), text.position());
             }
             text.skipSpaces();
         }
@@ -117,8 +118,8 @@ final class QuantityScanner {
         }
         double value = base.toDouble();
         if (Math.abs(value) > LARGEST || Math.abs(typed.toDouble()) > LARGEST) {
-            throw fault(text.shown(start, text.position()) + " is too large to be " + assumed.dimension().phrase(),
-                    "check the digits and the unit", last.start());
+            throw fault(TEXTS.phrase("problem.tooLarge", text.shown(start, text.position()), assumed.dimension().phrase()),
+                    TEXTS.phrase("remedy.digitsAndUnit"), last.start());
         }
         return new Quantity(value, unit, step.toDouble());
     }
@@ -155,8 +156,8 @@ final class QuantityScanner {
         Exact limit = new Exact(larger.unit().numerator().multiply(smaller.denominator()),
                 larger.unit().denominator().multiply(smaller.numerator()));
         if (!larger.figure().value().isWhole() || !next.figure().value().isLessThan(limit)) {
-            throw fault(text.shown(larger.start(), text.position()) + " does not add up", "type whole " + larger.unit().symbol()
-                    + " first, then less than " + (long) limit.toDouble() + " " + smaller.symbol(), next.start());
+            throw fault(TEXTS.phrase("problem.addUp", text.shown(larger.start(), text.position())),
+                    TEXTS.phrase("remedy.wholeFirst", larger.unit().symbol(), (long) limit.toDouble(), smaller.symbol()), next.start());
         }
         return new Term(next.figure(), smaller, next.start());
     }
@@ -179,11 +180,11 @@ final class QuantityScanner {
         }
         String shown = text.shown(start, end);
         if (meant.size() > 1) {
-            throw fault(shown + " may mean more than one unit", "type " + UnitSymbols.listed(meant), start);
+            throw fault(TEXTS.phrase("problem.severalUnits", shown), UnitSymbols.typeOneOf(meant), start);
         }
         Dimension other = UnitSymbols.dimensionOf(symbol);
-        throw fault(other == null ? shown + " is not a unit known here"
-                : shown + " is for " + other.phrase() + ", but " + assumed.dimension().phrase() + " is wanted",
+        throw fault(other == null ? TEXTS.phrase("problem.unknownUnit", shown)
+                : TEXTS.phrase("problem.otherUnit", shown, other.phrase(), assumed.dimension().phrase()),
                 UnitSymbols.choice(assumed.dimension()), start);
     }
 
@@ -211,33 +212,35 @@ final class QuantityScanner {
     }
 
     private QuantityFormatException nothingTyped() {
-        return fault("nothing is typed", "type " + assumed.dimension().phrase() + " such as " + example(), text.length());
+        return fault(TEXTS.phrase("problem.nothing"), suchAs(), text.length());
     }
 
     private QuantityFormatException noFigure() {
         int at = text.position();
-        return fault(text.atEnd() ? "the figure is missing" : text.shown(at) + " is not a figure",
-                "type " + assumed.dimension().phrase() + " such as " + example(), at);
+        return fault(text.atEnd() ? TEXTS.phrase("problem.figureMissing") : TEXTS.phrase("problem.noFigure", text.shown(at)), suchAs(), at);
+    }
+
+    private Phrase suchAs() {
+        return TEXTS.phrase("remedy.suchAs", assumed.dimension().phrase(), example());
     }
 
     private QuantityFormatException leftOver() {
         int at = text.position();
         if (figures.startsHere() && !inLine) {
-            return fault("there are two figures, the second is " + text.shown(at),
-                    "type one figure, without a space in it", at);
+            return fault(TEXTS.phrase("problem.twoFigures", text.shown(at)), TEXTS.phrase("remedy.oneFigure"), at);
         }
-        return fault(text.shown(at) + " is not understood here", "type " + example(), at);
+        return fault(TEXTS.phrase("problem.notUnderstood", text.shown(at)), TEXTS.phrase("remedy.type", example()), at);
     }
 
-    private String example() {
+    private Object example() {
         return switch (assumed.dimension()) {
-            case ANGLE -> "-1.5 or -1°30'";
+            case ANGLE -> TEXTS.phrase("example.angle");
             case NUMBER -> "0.62";
-            default -> "108.3 or 108,3 " + assumed.symbol();
+            default -> TEXTS.phrase("example.figure", assumed.symbol());
         };
     }
 
-    private static QuantityFormatException fault(String problem, String remedy, int position) {
+    private static QuantityFormatException fault(Phrase problem, Phrase remedy, int position) {
         return new QuantityFormatException(problem, remedy, position);
     }
 }

@@ -13,10 +13,16 @@ import java.util.Set;
 public final class Turns {
     private static final int LONGEST = 80;
     private static final double MOST_TURNS = 1000;
-    private static final Set<String> TURN_WORDS = Set.of("turn", "turns", "t", "rev", "revs");
+    private static final Set<String> TURN_WORDS = Set.of("turn", "turns", "t", "rev", "revs", "u", "umdr", "umdrehung",
+            "umdrehungen");
     private static final Set<String> STEP_WORDS = Set.of("n", "notch", "notches", "f", "flat", "flats", "c", "click",
-            "clicks", "s", "step", "steps");
-    private static final String EXAMPLE = "type turns and steps such as 2 turns + 3 notches, 2t 3n, 2 1/4 or -3n";
+            "clicks", "s", "step", "steps", "k", "kerbe", "kerben", "klick", "klicks", "schritt", "schritte", "fläche", "flächen",
+            "schlüsselfläche", "schlüsselflächen");
+    private static final Texts TEXTS = Texts.of(Turns.class);
+    private static final Phrase EXAMPLE = TEXTS.phrase("remedy.turns");
+
+    /** Steps that are called by their name in the language of the program; any other name stays as it was typed. */
+    private static final Set<String> STEP_NAMES = Set.of("turn", "notch", "flat", "half-flat", "quarter-turn", "half-turn", "click", "step");
 
     private Turns() {
     }
@@ -36,7 +42,7 @@ public final class Turns {
         FigureScanner figures = new FigureScanner(typed, DecimalMark.POINT, false);
         typed.skipSpaces();
         if (typed.atEnd()) {
-            throw new QuantityFormatException("nothing is typed", EXAMPLE, text.length());
+            throw new QuantityFormatException(TEXTS.phrase("problem.nothing"), EXAMPLE, text.length());
         }
         char sign = typed.peek();
         if (sign == '-' || sign == '+') {
@@ -44,7 +50,7 @@ public final class Turns {
         }
         Exact total = parts(typed, figures, stepsPerTurn, sign == '-');
         if (Exact.of(BigDecimal.valueOf(MOST_TURNS)).isLessThan(total)) {
-            throw new QuantityFormatException("this is more than 1000 turns", "check the digits", 0);
+            throw new QuantityFormatException(TEXTS.phrase("problem.turnsTooMany"), TEXTS.phrase("remedy.digits"), 0);
         }
         return (sign == '-' ? total.negate() : total).toDouble();
     }
@@ -55,21 +61,20 @@ public final class Turns {
         do {
             if (typed.peek() == '+' && (turns != null || steps != null)) {
                 if (negative) {
-                    throw new QuantityFormatException("the minus sign and the plus sign contradict each other",
-                            "type the sign once, such as -2t 3n", typed.position());
+                    throw new QuantityFormatException(TEXTS.phrase("problem.signs"), TEXTS.phrase("remedy.signOnce"), typed.position());
                 }
                 typed.skip();
             }
             typed.skipSpaces();
             int start = typed.position();
             if (!figures.startsHere()) {
-                throw new QuantityFormatException(typed.atEnd() ? "a figure is missing"
-                        : typed.shown(start) + " is not understood here", EXAMPLE, start);
+                throw new QuantityFormatException(typed.atEnd() ? TEXTS.phrase("problem.figureMissingHere")
+                        : TEXTS.phrase("problem.notUnderstood", typed.shown(start)), EXAMPLE, start);
             }
             Exact figure = figures.read().value();
             boolean inSteps = inSteps(typed);
             if ((inSteps ? steps : turns) != null) {
-                throw new QuantityFormatException(inSteps ? "the steps are typed twice" : "the turns are typed twice",
+                throw new QuantityFormatException(TEXTS.phrase(inSteps ? "problem.stepsTwice" : "problem.turnsTwice"),
                         EXAMPLE, start);
             }
             turns = inSteps ? turns : figure;
@@ -88,7 +93,7 @@ public final class Turns {
         }
         String word = typed.mapped(start, typed.position()).toLowerCase(Locale.ROOT);
         if (!word.isEmpty() && !TURN_WORDS.contains(word) && !STEP_WORDS.contains(word)) {
-            throw new QuantityFormatException(typed.shown(start, typed.position()) + " is neither turns nor steps", EXAMPLE,
+            throw new QuantityFormatException(TEXTS.phrase("problem.neither", typed.shown(start, typed.position())), EXAMPLE,
                     start);
         }
         return STEP_WORDS.contains(word);
@@ -100,9 +105,9 @@ public final class Turns {
         return steps(turns, stepsPerTurn, 0).longValueExact();
     }
 
-    /** As {@link #text(double, int, String, DecimalMark)} with the decimal point. */
+    /** As {@link #text(double, int, String, DecimalMark)} with the usual mark of the language. */
     public static String text(double turns, int stepsPerTurn, String stepName) {
-        return text(turns, stepsPerTurn, stepName, DecimalMark.POINT);
+        return text(turns, stepsPerTurn, stepName, DecimalMark.usual());
     }
 
     /**
@@ -127,9 +132,14 @@ public final class Turns {
     }
 
     private static String counted(BigDecimal count, String name, DecimalMark mark) {
-        String figure = count.signum() == 0 ? "0" : count.stripTrailingZeros().toPlainString();
+        String plain = count.signum() == 0 ? "0" : count.stripTrailingZeros().toPlainString();
+        String figure = plain.replace('.', mark.character());
+        String key = name.replace(' ', '-');
+        if (STEP_NAMES.contains(key)) {
+            return TEXTS.say(key + (plain.equals("1") ? ".one" : ".many"), figure);
+        }
         String plural = name.endsWith("ch") || name.endsWith("sh") || name.endsWith("s") || name.endsWith("x") ? "es" : "s";
-        return figure.replace('.', mark.character()) + " " + name + (figure.equals("1") ? "" : plural);
+        return figure + " " + name + (plain.equals("1") ? "" : plural);
     }
 
     private static BigDecimal steps(double turns, int stepsPerTurn, int decimals) {

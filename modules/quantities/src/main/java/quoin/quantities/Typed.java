@@ -4,6 +4,7 @@ package quoin.quantities;
 final class Typed {
     /** Stands for every space that may group thousands. */
     static final char GROUP_SPACE = '\u00A0';
+    private static final Texts TEXTS = Texts.of(Typed.class);
     private static final char END = '\0';
     private static final int SHOWN = 24;
 
@@ -13,8 +14,8 @@ final class Typed {
 
     Typed(String text, int longest) {
         if (text.length() > longest) {
-            throw new QuantityFormatException("this is " + text.length() + " characters long",
-                    "type at most " + longest, longest);
+            throw new QuantityFormatException(TEXTS.phrase("problem.tooLong", text.length()),
+                    TEXTS.phrase("remedy.atMost", longest), longest);
         }
         original = text;
         chars = new char[text.length()];

@@ -6,11 +6,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Which units a typed symbol may mean. The dimension wanted decides: ' is feet for a length, minutes for an angle. */
 final class UnitSymbols {
+    private static final Texts TEXTS = Texts.of(UnitSymbols.class);
     private static final Map<Dimension, Map<String, List<Unit>>> BY_DIMENSION = index();
 
     private UnitSymbols() {
@@ -55,14 +55,16 @@ final class UnitSymbols {
     }
 
     /** "type mm, cm, m, in or ft". */
-    static String choice(Dimension dimension) {
-        return dimension == Dimension.NUMBER ? "type the figure without a unit" : "type " + listed(
+    static Phrase choice(Dimension dimension) {
+        return dimension == Dimension.NUMBER ? TEXTS.phrase("remedy.withoutUnit") : typeOneOf(
                 Stream.of(Unit.values()).filter(unit -> unit.dimension() == dimension).toList());
     }
 
-    static String listed(List<Unit> units) {
-        String all = units.stream().map(Unit::symbol).collect(Collectors.joining(", "));
-        int last = all.lastIndexOf(", ");
-        return last < 0 ? all : all.substring(0, last) + " or " + all.substring(last + 2);
+    /** "type mm or in". */
+    static Phrase typeOneOf(List<Unit> units) {
+        List<String> all = units.stream().map(Unit::symbol).toList();
+        int last = all.size() - 1;
+        return TEXTS.phrase("remedy.type", last == 0 ? all.get(0)
+                : TEXTS.phrase("list.or", String.join(", ", all.subList(0, last)), all.get(last)));
     }
 }

@@ -4,7 +4,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** Figures that are numbers and still cannot be. */
 @Messages({
-    "# {0} - angle", "checked.beyond=is beyond {0}, which cannot be here; type degrees, or minutes with their mark as in 6'.",
+    "# {0} - angle", "checked.beyond=is beyond {0}, which cannot be here; type degrees, or minutes with their mark as in 6''.",
     "checked.steer=must be greater than 0 and less than 45°; type how far the plate turned from straight ahead, without a sign."})
 final class Checked {
 

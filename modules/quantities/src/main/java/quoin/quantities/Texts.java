@@ -1,0 +1,62 @@
+package quoin.quantities;
+
+import java.text.MessageFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/**
+ * The texts of one package of a module without windows: {@code Bundle.properties} beside its classes holds the English,
+ * {@code Bundle_de.properties} the German, and so on. Said in the language of the program, {@link Locale#getDefault()}; a text
+ * that is not there in that language is said in English. A text with arguments is a {@link MessageFormat}, so its apostrophes
+ * are doubled; one without is taken as it stands.
+ */
+public final class Texts {
+
+    /** English is what the language asked for falls back to, never the language of the computer. */
+    private static final ResourceBundle.Control NO_FALLBACK =
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+
+    private final Class<?> home;
+
+    private Texts(Class<?> home) {
+        this.home = home;
+    }
+
+    /** The texts of the package of a class. */
+    public static Texts of(Class<?> home) {
+        return new Texts(home);
+    }
+
+    /**
+     * A text in the language of the program.
+     *
+     * @param arguments shown as they are; format figures before
+     * @throws java.util.MissingResourceException where the English has no such text
+     */
+    public String say(String key, Object... arguments) {
+        return in(Locale.getDefault(), key, List.of(arguments));
+    }
+
+    /** A text that can be said in the language of the program and in English. */
+    public Phrase phrase(String key, Object... arguments) {
+        return new Phrase(this, key, List.of(arguments));
+    }
+
+    String in(Locale language, String key, List<Object> arguments) {
+        String text = ResourceBundle.getBundle(home.getPackageName() + ".Bundle", language, home.getClassLoader(), NO_FALLBACK)
+                .getString(key);
+        if (arguments.isEmpty()) {
+            return text;
+        }
+        Object[] said = arguments.stream().map(argument -> argument instanceof Phrase phrase ? phrase.in(language)
+                : String.valueOf(argument)).toArray();
+        return new MessageFormat(text, language).format(said);
+    }
+
+    /** A figure as {@link String#format} writes it, with the decimal mark of the language. */
+    public static String figure(String format, Object... figures) {
+        String mark = of(Texts.class).say("decimal.mark");
+        return String.format(Locale.ROOT, format, figures).replace(".", mark);
+    }
+}
