@@ -29,7 +29,7 @@ import quoin.workbench.ReadingFormat;
  * to have changed. A filled dot with its figure changed, a ring did not.
  */
 @Messages({
-    "chart.axis=Difference in noise bands: inside ±1 no change",
+    "chart.axis=Noise bands; inside ±1: no change",
     "# {0} - list", "chart.changed=Changed beyond the noise: {0}", "chart.nothing=Nothing changed beyond the noise"})
 final class DifferenceChart {
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.DefaultComboBoxModel;
+import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -56,6 +57,7 @@ import quoin.workflow.TakenOver;
     "# {0} - day", "# {1} - age", "# {2} - number", "history.takenOver=This day began with what {0} taught, {1} days old then: {2} figures, widened by their age.",
     "history.nothingTaken=This day took nothing over.",
     "history.take=&Begin with what the day chosen taught", "history.decline=Do without it (&Y)", "history.nothingLearnt=That day taught nothing: nothing was turned and read.",
+    "history.chooseOther=Choose another day in the list above: this one cannot begin with itself.",
     "# {0} - value", "# {1} - band", "history.band={0} ± {1}"})
 final class HistoryPanel extends JPanel {
 
@@ -75,6 +77,7 @@ final class HistoryPanel extends JPanel {
             Bundle.history_observed(), Bundle.history_expected(), Bundle.history_ratio(), Bundle.history_rounds()));
     private final WrapText turnsOf = new WrapText("");
     private final WrapText taken = new WrapText("");
+    private final JButton decline;
     private transient CarHistory all = new CarHistory(List.of());
     private transient CarHistory shown = all;
     private transient DayShelf shelf;
@@ -84,6 +87,7 @@ final class HistoryPanel extends JPanel {
     HistoryPanel(CurrentDay current) {
         super(new BorderLayout(0, Looks.em(0.4)));
         this.current = current;
+        decline = Looks.button(Bundle.history_decline(), () -> TakeOver.decline(current));
         setBorder(Looks.padding(0.6, 0.9));
         add(top(), BorderLayout.NORTH);
         JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, new JScrollPane(days), tabs());
@@ -152,7 +156,7 @@ final class HistoryPanel extends JPanel {
     private JPanel bottom() {
         JPanel buttons = new JPanel(new WrapLayout());
         buttons.add(Looks.button(Bundle.history_take(), this::take));
-        buttons.add(Looks.button(Bundle.history_decline(), () -> TakeOver.decline(current)));
+        buttons.add(decline);
         return Looks.column(taken, buttons);
     }
 
@@ -288,6 +292,7 @@ final class HistoryPanel extends JPanel {
     }
 
     private void showTaken(DaySnapshot day) {
+        decline.setEnabled(day.day().takenOver().isPresent());
         taken.setText(day.day().takenOver().map(t -> Bundle.history_takenOver(t.fromDay(),
                 Math.round(TakenOver.ageDays(t.learntOn(), t.header().time())), t.effects().size())).orElseGet(Bundle::history_nothingTaken));
     }
@@ -295,6 +300,10 @@ final class HistoryPanel extends JPanel {
     private void take() {
         Optional<CarHistory.Past> past = chosen();
         if (past.isEmpty() || shelf == null) {
+            return;
+        }
+        if (current.journal().filter(j -> j.info().id().equals(past.get().id())).isPresent()) {
+            taken.setText(Bundle.history_chooseOther());
             return;
         }
         DayShelf from = shelf;

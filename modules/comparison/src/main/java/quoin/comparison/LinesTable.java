@@ -1,6 +1,7 @@
 package quoin.comparison;
 
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Font;
 import java.util.List;
 import javax.swing.JLabel;
@@ -32,6 +33,7 @@ final class LinesTable extends JTable {
         getAccessibleContext().setAccessibleName(Bundle.table_name());
         getTableHeader().setReorderingAllowed(false);
         setFillsViewportHeight(true);
+        setPreferredScrollableViewportSize(new Dimension(Looks.em(34), Looks.em(24)));
         setShowVerticalLines(false);
         setRowHeight(Looks.em(1.7));
         setFont(Looks.font(1.05, Font.PLAIN));
@@ -41,7 +43,7 @@ final class LinesTable extends JTable {
             getColumnModel().getColumn(column).setCellRenderer(right);
         }
         getColumnModel().getColumn(WORD).setCellRenderer(new Word());
-        int[] widths = {15, 6, 6, 10, 9};
+        int[] widths = {12, 5, 5, 8, 8};
         for (int i = 0; i < widths.length; i++) {
             getColumnModel().getColumn(i).setPreferredWidth(Looks.em(widths[i]));
         }

@@ -1,6 +1,7 @@
 package quoin.comparison;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -75,6 +76,7 @@ public record ObservedTurns(AdjusterId adjuster, ReadingId reading, int rounds, 
         sums.forEach((key, s) -> found.add(new ObservedTurns(key.adjuster(), key.reading(), s.rounds(),
                 new Move(s.weighted() / s.weight(), 1 / Math.sqrt(s.weight())),
                 Optional.ofNullable(expected.perUnit(key.adjuster()).get(key.reading())))));
+        found.sort(Comparator.comparing(ObservedTurns::adjuster).thenComparing(ObservedTurns::reading, StateComparison.ORDERED));
         return found;
     }
 

@@ -26,6 +26,8 @@ import quoin.workbench.ReadingFormat;
 final class TrendChart {
 
     private static final int MOST_NAMES = 14;
+    /** As many dates stand side by side in a narrow window. */
+    private static final int SIDE_BY_SIDE = 8;
 
     private TrendChart() {
     }
@@ -50,10 +52,10 @@ final class TrendChart {
         y.setAutoRangeIncludesZero(false);
         String[] names = points.size() > MOST_NAMES ? IntStream.range(0, points.size()).mapToObj(i -> String.valueOf(i + 1)).toArray(String[]::new)
                 : points.stream().map(p -> ComparisonWords.date(p.begun())).toArray(String[]::new);
-        SymbolAxis x = Charts.dressed(new SymbolAxis("", names), Bundle.trend_day());
+        SymbolAxis x = Charts.dressed(new SymbolAxis("", names), names.length > MOST_NAMES ? Bundle.trend_day() : "");
         x.setGridBandsVisible(false);
         x.setRange(-0.6, Math.max(0.6, names.length - 0.4));
-        x.setVerticalTickLabels(names.length > 4 && points.size() <= MOST_NAMES);
+        x.setVerticalTickLabels(names.length > SIDE_BY_SIDE && points.size() <= MOST_NAMES);
         XYPlot plot = new XYPlot(values, x, y, dots());
         plot.setDataset(1, targets);
         plot.setRenderer(1, strip());

@@ -8,13 +8,13 @@ import java.awt.Insets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.ReadingId;
 import quoin.workbench.Looks;
 import quoin.workbench.Mark;
 import quoin.workbench.ReadingFormat;
-import quoin.workbench.VerdictLabel;
 import quoin.workbench.VerdictWords;
 import quoin.workbench.WrapText;
 import quoin.workflow.Comparison;
@@ -33,6 +33,8 @@ final class ComparisonTable extends JPanel {
 
     private static final long serialVersionUID = 1L;
     private static final int COLUMNS = 5;
+    /** Small enough for five columns in half of a narrow window. */
+    private static final double SIZE = 0.92;
 
     ComparisonTable() {
         super(new BorderLayout(0, Looks.em(0.3)));
@@ -50,12 +52,13 @@ final class ComparisonTable extends JPanel {
         for (Comparison line : comparisons) {
             addRow(table, row, Font.PLAIN, format.nameWithUnit(line.reading()), number(line.signed(), line, format), number(line.now(), line, format),
                     difference(line, format));
-            VerdictLabel word = new VerdictLabel();
-            word.show(words(line));
+            VerdictWords said = words(line);
+            JLabel word = Looks.label(said.word(), SIZE, Font.PLAIN);
+            word.setIcon(said.mark().icon(SIZE));
             table.add(word, Looks.cell(4, row++, 1));
             String reason = why.getOrDefault(line.reading(), "");
             if (!reason.isEmpty()) {
-                table.add(new WrapText(reason, 0.95, Font.ITALIC), new GridBagConstraints(0, row++, COLUMNS, 1, 1, 0,
+                table.add(new WrapText(reason, SIZE, Font.ITALIC), new GridBagConstraints(0, row++, COLUMNS, 1, 1, 0,
                         GridBagConstraints.BASELINE_LEADING, GridBagConstraints.HORIZONTAL, new Insets(0, Looks.em(1.4), Looks.em(0.3), 0), 0, 0));
             }
         }
@@ -77,7 +80,7 @@ final class ComparisonTable extends JPanel {
 
     private static void addRow(JPanel table, int row, int style, String... texts) {
         for (int i = 0; i < texts.length; i++) {
-            table.add(Looks.label(texts[i], 1, style), Looks.cell(i, row, 0));
+            table.add(Looks.label(texts[i], SIZE, style), Looks.cell(i, row, 0));
         }
     }
 

@@ -18,6 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -30,6 +32,7 @@ import quoin.car.ReadingId;
 import quoin.car.Target;
 import quoin.logbook.Entry;
 import quoin.quantities.QuantityFormatException;
+import quoin.workflow.ReadingState;
 import quoin.workflow.spi.Finding;
 
 /**
@@ -47,6 +50,8 @@ import quoin.workflow.spi.Finding;
     "grid.shortHint=Enter: next field, from the last one records.",
     "# {0} - likely figure", "grid.takeLikely=Take {0} (F2)",
     "# {0} - doubt", "# {1} - likely figure", "grid.doubt={0} F2 takes {1}; Enter keeps what is typed.",
+    "# {0} - reading", "# {1} - mean", "# {2} - number", "grid.mean={0} {1} of {2}",
+    "# {0} - readings", "grid.means=Verdicts are on the mean of what was read of the car as it stands: {0}.",
     "grid.blank=Nothing is typed yet.",
     "# {0} - reading", "# {1} - problem", "grid.problem={0}: {1}.",
     "# {0} - typed", "# {1} - fields", "grid.tooMany=The line holds {0} figures and there are {1} fields left from here; nothing was changed.",
@@ -133,9 +138,18 @@ public final class ReadingGrid extends JPanel {
             row.target().setText(target.map(t -> format.bandNumber(row.reading(), t.value(), t.tolerance())).orElse("–"));
             row.verdict().show(VerdictWords.of(day.reading(stageId, row.reading()), format));
         }
-        why.setText(VerdictWords.why(readings.stream().map(r -> day.reading(stageId, r)).flatMap(Optional::stream).toList()));
+        List<ReadingState> states = readings.stream().map(r -> day.reading(stageId, r)).flatMap(Optional::stream).toList();
+        why.setText(Stream.of(VerdictWords.why(states), means(states, format)).filter(t -> !t.isEmpty()).collect(Collectors.joining("\n")));
         why.setVisible(!why.getText().isEmpty());
         practice.setVisible(current.isRehearsal());
+    }
+
+    /** Where a reading was repeated the verdict is on the mean, which the last value beside it does not show. */
+    private static String means(List<ReadingState> states, ReadingFormat format) {
+        String list = states.stream().filter(s -> s.count() > 1 && s.verdict().isPresent())
+                .map(s -> Bundle.grid_mean(s.reading().words(), format.number(s.reading(), s.value().getAsDouble()), s.count()))
+                .collect(Collectors.joining(", "));
+        return list.isEmpty() ? "" : Bundle.grid_means(list);
     }
 
     private void rebuild(List<ReadingId> readings, ReadingFormat format) {
