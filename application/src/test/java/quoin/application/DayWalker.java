@@ -139,6 +139,8 @@ final class DayWalker {
                 Await.pause(FOCUS);
                 if (next.words().contains("kg")) {
                     keys.type("20").press("Return");
+                } else if (next.words().contains("every nut")) {
+                    keys.type("45").press("Return");
                 }
             }
             default -> keys.press(NEXT);

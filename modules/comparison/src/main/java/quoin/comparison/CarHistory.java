@@ -8,15 +8,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeSet;
 import java.util.Set;
+import java.util.TreeSet;
 import quoin.car.AdjusterId;
 import quoin.car.ReadingId;
 import quoin.car.Target;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
+import quoin.workflow.CarState;
 import quoin.workflow.Measured;
+import quoin.workflow.StateComparison;
 
 /**
  * All days of a car, oldest first.
@@ -55,7 +57,7 @@ public record CarHistory(List<Past> days) {
                     notes.append(notes.isEmpty() ? "" : "; ").append(words.strip());
                 }
             }
-            return new Past(id, title, begun, day.car().loadCase().driver(), day.condition(Conditions.TYRES).orElse(""), notes.toString(),
+            return new Past(id, title, begun, day.driver(), day.condition(Conditions.TYRES).orElse(""), notes.toString(),
                     day.closed().isPresent(), CarState.at(id, day, day.revision()), CarState.targets(day).targets());
         }
 

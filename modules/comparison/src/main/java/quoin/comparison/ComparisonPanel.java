@@ -20,6 +20,7 @@ import org.openide.util.NbBundle.Messages;
 import org.openide.util.RequestProcessor;
 import quoin.logbook.Day;
 import quoin.logbook.DayInfo;
+import quoin.logbook.DayShelf;
 import quoin.quantities.Dimension;
 import quoin.quantities.QuantityFormat;
 import quoin.workbench.CurrentDay;
@@ -27,6 +28,8 @@ import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
 import quoin.workbench.WrapLayout;
 import quoin.workbench.WrapText;
+import quoin.workflow.CarState;
+import quoin.workflow.StateComparison;
 
 /** Two states side by side: what is chosen, the table, the chart, what stands otherwise. */
 @Messages({
@@ -208,11 +211,11 @@ final class ComparisonPanel extends JPanel {
     }
 
     private void lastTime() {
-        other(s -> current.journal().flatMap(j -> s.before(j.info().id())), Bundle.compare_noOther());
+        other(s -> current.journal().flatMap(j -> s.lastTime(j.info().id())), Bundle.compare_noOther());
     }
 
     private void otherDriver() {
-        String driver = current.snapshot().map(s -> s.car().loadCase().driver()).orElse("");
+        String driver = current.snapshot().map(s -> s.day().driver()).orElse("");
         other(s -> current.journal().flatMap(j -> s.otherDriver(j.info().id(), driver)), Bundle.compare_noDriver());
     }
 

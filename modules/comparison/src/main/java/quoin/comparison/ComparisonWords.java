@@ -13,6 +13,7 @@ import quoin.workbench.ReadingFormat;
 import quoin.workbench.VerdictWords;
 import quoin.workflow.Difference;
 import quoin.workflow.Measured;
+import quoin.workflow.StateComparison;
 
 /** Moments, lines and days in words. */
 @Messages({

@@ -23,6 +23,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 import org.openide.util.NbBundle.Messages;
 import quoin.workbench.Looks;
 import quoin.workbench.ReadingFormat;
+import quoin.workflow.StateComparison;
 
 /**
  * Differences of every reading in one picture, each measured by its own noise band: inside the grey strip nothing can be said

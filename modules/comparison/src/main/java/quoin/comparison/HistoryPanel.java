@@ -30,6 +30,7 @@ import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.logbook.Day;
 import quoin.logbook.DayInfo;
+import quoin.logbook.DayShelf;
 import quoin.logbook.Entry;
 import quoin.quantities.Dimension;
 import quoin.quantities.QuantityFormat;
@@ -41,6 +42,7 @@ import quoin.workbench.PlainListRenderer;
 import quoin.workbench.ReadingFormat;
 import quoin.workbench.WrapLayout;
 import quoin.workbench.WrapText;
+import quoin.workflow.ObservedTurns;
 import quoin.workflow.TakenOver;
 
 /** All days of a car: search, trend of a reading, positions of the adjusters, what a turn did, what this day took over. */

@@ -15,6 +15,7 @@ import quoin.workbench.Mark;
 import quoin.workbench.PlainTableRenderer;
 import quoin.workbench.ReadingFormat;
 import quoin.workbench.VerdictWords;
+import quoin.workflow.StateComparison;
 
 /** The readings of two states line by line; the arrow keys go through them. */
 @Messages({

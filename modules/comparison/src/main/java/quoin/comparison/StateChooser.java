@@ -17,6 +17,7 @@ import quoin.logbook.Day;
 import quoin.logbook.DayInfo;
 import quoin.workbench.Looks;
 import quoin.workbench.PlainListRenderer;
+import quoin.workflow.CarState;
 
 /** One side of a comparison: which day, and which moment of it or its targets. */
 @Messages({"chooser.day=day", "chooser.moment=state", "# {0} - which", "# {1} - what", "chooser.spoken={0}, {1}",

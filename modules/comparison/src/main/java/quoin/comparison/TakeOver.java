@@ -10,6 +10,7 @@ import org.openide.util.RequestProcessor;
 import org.openide.windows.OnShowing;
 import quoin.logbook.Day;
 import quoin.logbook.DayInfo;
+import quoin.logbook.DayShelf;
 import quoin.logbook.Entry;
 import quoin.suspension.spi.SuspensionTypes;
 import quoin.workbench.CurrentDay;

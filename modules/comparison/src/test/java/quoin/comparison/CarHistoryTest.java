@@ -18,10 +18,12 @@ import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.logbook.DayInfo;
+import quoin.logbook.DayShelf;
 import quoin.logbook.Journal;
 import quoin.logbook.Library;
 import quoin.rehearsal.Ouzel23;
 import quoin.suspension.spi.SuspensionTypes;
+import quoin.workflow.ObservedTurns;
 
 /** All days of a car: found beside each other, searched, read as trends, and what their turns did. */
 class CarHistoryTest {

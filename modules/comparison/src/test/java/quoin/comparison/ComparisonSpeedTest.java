@@ -9,6 +9,8 @@ import quoin.car.AdjusterKind;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.logbook.Day;
+import quoin.workflow.CarState;
+import quoin.workflow.StateComparison;
 
 /** Two long days of some hundred entries each are compared, from entries to lines, well inside what a person notices. */
 class ComparisonSpeedTest {

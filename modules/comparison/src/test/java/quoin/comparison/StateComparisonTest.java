@@ -15,7 +15,9 @@ import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.car.Target;
 import quoin.logbook.Day;
+import quoin.workflow.CarState;
 import quoin.workflow.Measured;
+import quoin.workflow.StateComparison;
 
 /** Any two states side by side, and the moments of a day they are taken from. */
 class StateComparisonTest {

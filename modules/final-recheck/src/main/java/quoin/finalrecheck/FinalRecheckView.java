@@ -71,6 +71,7 @@ final class FinalRecheckView implements StageView {
         settle.onSettled(grid::toFirst);
         round.onTurned(settle::toButton);
         conditions.onAllHold(grid::toFirst);
+        closing.onTick(r -> r.key().equals(Conditions.LOCKNUTS) && toNuts());
         JComponent left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle)), round.planPart(), round.turnPart());
         JComponent right = Looks.column(Looks.section(Bundle.view_end(), end), Looks.section(Bundle.view_compared(), compared()),
                 Looks.section(Bundle.view_closing(), closing), Looks.section(Bundle.view_bars(), bars),
@@ -138,11 +139,18 @@ final class FinalRecheckView implements StageView {
         boolean readingsLeft = current.snapshot().map(s -> s.status().next().kind() != NextStep.Kind.CONDITION).orElse(true);
         if (readingsLeft) {
             grid.toFirst();
-        } else if (nuts.isOpen() && isNext(Conditions.LOCKNUTS)) {
-            nuts.toFirst();
-        } else {
+        } else if (!isNext(Conditions.LOCKNUTS) || !toNuts()) {
             closing.toFirst();
         }
+    }
+
+    /** Takes the keyboard to the first nut that is open; false where none is. */
+    private boolean toNuts() {
+        boolean open = nuts.isOpen();
+        if (open) {
+            nuts.toFirst();
+        }
+        return open;
     }
 
     /** True where this is the first closing condition that does not hold. */

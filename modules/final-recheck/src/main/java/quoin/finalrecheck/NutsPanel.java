@@ -33,7 +33,7 @@ import quoin.workflow.Loosened;
 
 /**
  * The list of everything loosened today, to tick off with the torque. Enter in the torque field ticks the selected one and
- * goes to the next that is open; the last tick records that every nut is tight.
+ * goes to the next that is open; words in place of a figure say why no torque is known. The last tick records that every nut is tight.
  */
 @Messages({
     "nuts.list=Loosened today",
@@ -41,19 +41,23 @@ import quoin.workflow.Loosened;
     "# {0} - part", "nuts.open={0}",
     "# {0} - part", "# {1} - torque", "nuts.torque={0}: {1}",
     "# {0} - part", "nuts.tight={0}: tight, no torque recorded",
+    "# {0} - part", "# {1} - why no torque", "nuts.instead={0}: {1}",
+    "nuts.handTight=hand-tight, no torque known", "nuts.handTightButton=Hand-tight, no torque known (&Y)",
+    "# {0} - part", "nuts.needed={0}: type the torque, or in words why none is known; = takes the last torque.",
     "# {0} - part", "nuts.sayOpen={0}, still open",
     "# {0} - unit", "nuts.torqueLabel=Tor&que, {0}",
     "nuts.tick=Tick off", "nuts.untick=Open again", "nuts.part=Also loosened", "nuts.add=Add",
-    "nuts.hint=Torque from the maker of that rod end; empty = tightened by feel. Paint a line across nut and rod, then tick. Hold the rod: the nut turns it.",
+    "nuts.hint=Torque from the maker of that rod end, then Enter; = takes the last one. Where none is known, say so in words. Hold the rod: the nut turns it. Paint a line across nut and rod.",
     "nuts.safety=At least 1.5 thread diameters in, or past the witness hole; a nylon nut is used once. The local rules and a qualified person come first.",
     "# {0} - problem", "nuts.problem=Torque: {0}.",
-    "# {0} - typed", "nuts.impossible=Torque: {0} cannot be right; give what the wrench was set to, or leave it empty.",
+    "# {0} - typed", "nuts.impossible=Torque: {0} cannot be right; give what the wrench was set to, or say in words why no torque is known.",
     "nuts.partEmpty=Name the part in the field first.",
     "nuts.done=Every nut is ticked and recorded as tight."})
 final class NutsPanel extends JPanel {
 
     private static final long serialVersionUID = 1L;
-    private static final int TORQUE_COLUMNS = 5;
+    private static final int TORQUE_COLUMNS = 8;
+    private static final String SAME = "=";
     private static final int PART_COLUMNS = 14;
     /** No nut of a racing car's suspension wants more; a wheel nut may come near. */
     private static final double MOST_NM = 1000;
@@ -68,6 +72,7 @@ final class NutsPanel extends JPanel {
     private final WrapText none = new WrapText(Bundle.nuts_none());
     private final JPanel ticking = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.4), 0));
     private transient DaySnapshot shown;
+    private String lastTorque = "";
 
     NutsPanel(CurrentDay current) {
         super(new BorderLayout(0, Looks.em(0.4)));
@@ -91,6 +96,7 @@ final class NutsPanel extends JPanel {
         ticking.add(torqueLabel);
         ticking.add(torque);
         ticking.add(Looks.button(Bundle.nuts_tick(), this::tick));
+        ticking.add(Looks.button(Bundle.nuts_handTightButton(), () -> chosen().ifPresent(l -> record(l, Loosened.TIGHT, Bundle.nuts_handTight()))));
         ticking.add(Looks.button(Bundle.nuts_untick(), this::untick));
         JLabel partLabel = new JLabel();
         Mnemonics.setLocalizedText(partLabel, Bundle.nuts_part());
@@ -130,29 +136,49 @@ final class NutsPanel extends JPanel {
         return model.isEmpty() ? -1 : Math.min(from, model.size() - 1);
     }
 
+    private Optional<Loosened> chosen() {
+        return Optional.ofNullable(list.getSelectedValue()).filter(l -> shown != null);
+    }
+
+    /** A figure is a torque, words say why there is none; an empty field ticks nothing. */
     private void tick() {
-        Optional<Loosened> chosen = Optional.ofNullable(list.getSelectedValue());
-        if (chosen.isEmpty() || shown == null) {
+        Optional<Loosened> chosen = chosen();
+        if (chosen.isEmpty()) {
             return;
         }
-        String value = Loosened.TIGHT;
-        if (!torque.getText().isBlank()) {
-            try {
-                double nm = Quantities.parse(torque.getText(), Dimension.TORQUE, shown.units().preferences());
-                if (!(nm > 0 && nm <= MOST_NM)) {
-                    message.setText(Bundle.nuts_impossible(torque.getText().strip()));
-                    return;
-                }
-                value = String.format(Locale.ROOT, "%.1f", nm);
-            } catch (QuantityFormatException e) {
-                message.setText(Bundle.nuts_problem(e.problem() + "; " + e.remedy()));
-                torque.requestFocusInWindow();
-                return;
-            }
+        String typed = torque.getText().strip();
+        String text = typed.equals(SAME) ? lastTorque : typed;
+        if (text.isEmpty()) {
+            message.setText(Bundle.nuts_needed(chosen.get().words()));
+            torque.requestFocusInWindow();
+        } else if (Character.isLetter(text.codePointAt(0))) {
+            record(chosen.get(), Loosened.TIGHT, text);
+        } else {
+            torqueOf(text).ifPresent(nm -> {
+                lastTorque = text;
+                record(chosen.get(), String.format(Locale.ROOT, "%.1f", nm), "");
+            });
         }
-        String recorded = value;
+    }
+
+    /** The torque typed, N m; empty where it cannot be one, which the message then says. */
+    private Optional<Double> torqueOf(String text) {
+        try {
+            double nm = Quantities.parse(text, Dimension.TORQUE, shown.units().preferences());
+            if (nm > 0 && nm <= MOST_NM) {
+                return Optional.of(nm);
+            }
+            message.setText(Bundle.nuts_impossible(text));
+        } catch (QuantityFormatException e) {
+            message.setText(Bundle.nuts_problem(e.problem() + "; " + e.remedy()));
+        }
+        torque.requestFocusInWindow();
+        return Optional.empty();
+    }
+
+    private void record(Loosened chosen, String value, String instead) {
         int at = list.getSelectedIndex();
-        if (current.record(FinalRecheckWindow.STAGE, h -> new Entry.Condition(h, chosen.get().key(), recorded, ""))) {
+        if (current.record(FinalRecheckWindow.STAGE, h -> new Entry.Condition(h, chosen.key(), value, instead))) {
             torque.setText("");
             message.setText(Bundle.nuts_hint());
             select(firstOpen(at));
@@ -206,8 +232,11 @@ final class NutsPanel extends JPanel {
         if (!item.isTicked()) {
             return Bundle.nuts_open(item.words());
         }
-        return item.torqueNm().isPresent() ? Bundle.nuts_torque(item.words(), QuantityFormat.of(shown.units().preferences())
-                .text(item.torqueNm().getAsDouble(), Dimension.TORQUE)) : Bundle.nuts_tight(item.words());
+        if (item.torqueNm().isPresent()) {
+            return Bundle.nuts_torque(item.words(), QuantityFormat.of(shown.units().preferences())
+                    .text(item.torqueNm().getAsDouble(), Dimension.TORQUE));
+        }
+        return item.instead().isBlank() ? Bundle.nuts_tight(item.words()) : Bundle.nuts_instead(item.words(), item.instead());
     }
 
     private final class Line extends PlainListRenderer {

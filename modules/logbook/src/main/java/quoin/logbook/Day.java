@@ -158,6 +158,34 @@ public final class Day {
         return Collections.unmodifiableMap(turns);
     }
 
+    /**
+     * Where an adjuster stood after an entry: thread length or shim thickness, mm. A length measured on the day counts more than the
+     * sum of the turns before it; turned without ever having been measured it is not known.
+     *
+     * @param start     where it stood as the day began, mm
+     * @param mmPerUnit mm of one turn; 1 for shims
+     * @param entry     the last entry that counts
+     */
+    public OptionalDouble lengthMm(AdjusterId adjuster, OptionalDouble start, double mmPerUnit, long entry) {
+        OptionalDouble now = start;
+        for (Entry done : effective) {
+            if (done.number() <= entry && done instanceof Entry.Adjustment adjustment) {
+                for (Entry.Turn turn : adjustment.turns()) {
+                    if (turn.adjuster().equals(adjuster)) {
+                        now = turn.lengthMm().isPresent() || now.isEmpty() ? turn.lengthMm()
+                                : OptionalDouble.of(now.getAsDouble() + turn.amount() * mmPerUnit);
+                    }
+                }
+            }
+        }
+        return now;
+    }
+
+    /** Who drives: as said on the day, else as the car's load case says; may be blank. */
+    public String driver() {
+        return condition(Conditions.DRIVER_NAME).filter(name -> !name.isBlank()).orElse(car.loadCase().driver()).strip();
+    }
+
     public Optional<String> condition(String key) {
         return Optional.ofNullable(conditions.get(key)).map(Entry.Condition::value);
     }

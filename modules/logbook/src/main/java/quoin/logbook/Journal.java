@@ -195,7 +195,8 @@ public final class Journal implements AutoCloseable {
     /**
      * Records an entry: gives it the next number and the time, and returns it when it is on the disk.
      *
-     * @param template the entry under any header; only the header's stage is kept
+     * @param template the entry under any header; only the header's stage is kept. What replaces a corrected entry gets the header
+     *                 of that entry, whatever it came with
      * @throws IllegalArgumentException where a correction names no entry that could be corrected
      * @throws JournalException         where it could not be written; it does not count then and may be tried again
      */
@@ -205,9 +206,9 @@ public final class Journal implements AutoCloseable {
             throw new IllegalStateException("the day is closed; open it again to record");
         }
         DayWriter lines = writer.orElseThrow(() -> new JournalException(path, "the day is open to look at only; open it to write first"));
-        check(template);
+        Entry checked = checked(template);
         Header given = new Header(highestNumber + 1, clock.instant().truncatedTo(ChronoUnit.MILLIS), template.header().stage());
-        Entry entry = template.withHeader(given);
+        Entry entry = checked.withHeader(given);
         byte[] line = StrictJson.line(EntryJson.write(entry));
         if (line.length > StrictJson.MAX_BYTES) {
             throw new IllegalArgumentException("an entry may hold at most " + StrictJson.MAX_BYTES + " bytes; shorten its words");
@@ -223,18 +224,19 @@ public final class Journal implements AutoCloseable {
         return entry;
     }
 
-    private void check(Entry template) {
+    /** The template, where it may be recorded; a replacement under the header of the entry it stands for. */
+    private Entry checked(Entry template) {
         Objects.requireNonNull(template, "template");
         if (template instanceof Entry.Unknown) {
             throw new IllegalArgumentException("an entry of an unknown kind can be kept but not added");
         }
         if (!(template instanceof Entry.Correction correction)) {
-            return;
+            return template;
         }
         Entry wrong = entries.stream().filter(e -> e.number() == correction.corrects()).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("there is no entry " + correction.corrects() + " to correct"));
         if (correction.replacement().isEmpty()) {
-            return;
+            return correction;
         }
         if (wrong instanceof Entry.Correction) {
             throw new IllegalArgumentException("entry " + wrong.number() + " is a correction and can only be withdrawn; correct"
@@ -243,6 +245,8 @@ public final class Journal implements AutoCloseable {
         if (correction.replacement().get() instanceof Entry.Unknown) {
             throw new IllegalArgumentException("an entry of an unknown kind cannot replace another");
         }
+        return new Entry.Correction(correction.header(), correction.corrects(),
+                correction.replacement().map(r -> r.withHeader(wrong.header())), correction.words());
     }
 
     /** Lets go of the file and the lock. Closing twice does no harm. */

@@ -194,9 +194,9 @@ public final class Library {
         if (!Files.exists(day.resolve(Journal.FILE))) {
             return;
         }
-        try (DayLock lock = DayLock.tryTake(day.resolve("day.lock")).orElseThrow(() -> new JournalException(day,
-                "the day is open; close it, then try again"))) {
-            return;
+        try {
+            DayLock.tryTake(day.resolve("day.lock")).orElseThrow(() -> new JournalException(day,
+                    "the day is open; close it, then try again")).close();
         } catch (IOException | ReadOnlyFileSystemException e) {
             throw new JournalException(day, "the day cannot be moved (" + JournalOpening.reason(e) + "); check that you may write there", e);
         }

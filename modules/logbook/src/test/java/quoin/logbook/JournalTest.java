@@ -129,6 +129,23 @@ class JournalTest {
         }
     }
 
+    /** A replacement that came without a number stands under that of the entry it replaces, in memory and in the file. */
+    @Test
+    void aReplacementGetsTheNumberOfTheOldEntry() {
+        List<Entry> written;
+        try (Journal journal = create()) {
+            Entry reading = journal.append(Samples.reading(34.5));
+            journal.append(correction(reading.number(), Optional.of(Samples.reading(43.5).withHeader(Header.draft("ride-height")))));
+            written = journal.entries();
+            assertEquals(reading.header(), ((Entry.Correction) written.get(2)).replacement().orElseThrow().header());
+        }
+        try (Journal journal = Journal.open(day())) {
+            assertEquals(List.of(), journal.findings());
+            assertEquals(written, journal.entries());
+            assertEquals(List.of(43.5), journal.day().history(Samples.LF_LOAD).stream().map(Figure::value).toList());
+        }
+    }
+
     @Test
     void severalThreadsWriteWholeLines() throws InterruptedException {
         try (Journal journal = create()) {

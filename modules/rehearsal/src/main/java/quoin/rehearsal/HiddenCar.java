@@ -40,6 +40,8 @@ final class HiddenCar {
 
     /** Height of the wheel centres, where the unsprung masses are, as a share of that of the centre of gravity. */
     private static final double WHEEL_CENTRE_SHARE = 0.62;
+    /** A turn of a link that the car does not describe. */
+    private static final double LINK_MM_PER_TURN = 1;
 
     private final AssumedCar car;
     private final HiddenTruth truth;
@@ -124,8 +126,21 @@ final class HiddenCar {
             return BarModel.DISCONNECTED;
         }
         BarModel found = truth.bars().get(axle);
-        return now.joinedAfresh(axle).map(entry -> new BarModel(found.wheelRateInRollNPerMm(), freeOffset(day, entry, axle)))
-                .orElse(found);
+        return now.joinedAfresh(axle).map(entry -> new BarModel(found.wheelRateInRollNPerMm(),
+                freeOffset(day, entry, axle) + linkMm(now, axle) - linkMm(Situation.upTo(day, entry), axle)))
+                .orElseGet(() -> new BarModel(found.wheelRateInRollNPerMm(), found.linkPreloadOffsetMm() + linkMm(now, axle)));
+    }
+
+    /** What the links of an axle's bar were turned, mm at the wheel, plus = loads the left wheel; a turn moves a wheel by its pitch. */
+    private double linkMm(Situation now, Axle axle) {
+        double mm = 0;
+        for (Corner corner : List.of(axle.left(), axle.right())) {
+            AdjusterId link = new AdjusterId(AdjusterKind.BAR_LINK, corner);
+            double perTurn = car.car().adjuster(link).map(Adjuster::setting).filter(Setting.Thread.class::isInstance)
+                    .map(s -> ((Setting.Thread) s).mmPerTurn()).orElse(LINK_MM_PER_TURN);
+            mm += now.turned(link) * perTurn;
+        }
+        return mm;
     }
 
     /** The link offset at which the bar was free when it was joined: the bolt slid in with the fingers. */

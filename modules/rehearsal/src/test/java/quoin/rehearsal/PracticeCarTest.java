@@ -158,6 +158,20 @@ class PracticeCarTest {
         assertTrue(barGain > 0 && Math.abs(barGain - freeGain) > 0.02 * freeGain, freeGain + " " + barGain);
     }
 
+    /** A bar adds rate / 2 * offset to the left wheel: a turn of its link loads LF and RR, the way back takes it off again. */
+    @Test
+    void aTurnOfTheLinkOfAJoinedBarMovesTheCrossWeight() {
+        PracticeDay day = ready().set("front-bar", Conditions.CONNECTED);
+        PerCorner<Double> free = day.exact(ReadingKind.LOAD);
+        PerCorner<Double> turned = day.turn("bar-link.LF", 2).exact(ReadingKind.LOAD);
+        assertTrue(turned.lf() > free.lf() + 0.5 && turned.rf() < free.rf() - 0.5 && turned.rr() > free.rr() && turned.lr() < free.lr(),
+                free + " " + turned);
+        PerCorner<Double> back = day.turn("bar-link.LF", -2).exact(ReadingKind.LOAD);
+        for (Corner corner : Corner.values()) {
+            assertEquals(free.get(corner), back.get(corner), 1e-9);
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
     void readingAgainShowsTheScalesNoiseAndFrictionStays(long seed) {

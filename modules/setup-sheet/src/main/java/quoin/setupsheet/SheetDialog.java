@@ -1,7 +1,9 @@
 package quoin.setupsheet;
 
 import java.awt.BorderLayout;
+import java.awt.EventQueue;
 import java.awt.FlowLayout;
+import java.awt.Font;
 import java.awt.event.ActionListener;
 import java.awt.event.KeyEvent;
 import java.awt.print.PrinterException;
@@ -10,9 +12,11 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.Locale;
+import java.util.Optional;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import javax.swing.JScrollBar;
@@ -25,6 +29,7 @@ import org.openide.awt.Mnemonics;
 import org.openide.filesystems.FileChooserBuilder;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.RequestProcessor;
+import quoin.setupsheet.content.LastTime;
 import quoin.setupsheet.page.Face;
 import quoin.setupsheet.page.Paper;
 import quoin.workbench.Looks;
@@ -32,6 +37,8 @@ import quoin.workbench.Looks;
 /** The sheet as it comes out of the printer, to look at, save and print. */
 @Messages({"TITLE_Sheet=Set-up sheet", "BTN_SavePdf=Save as &PDF...", "BTN_SaveText=Save as &text...", "BTN_Print=P&rint...",
     "BTN_Close=&Close", "BTN_Filled=&Day as it stands", "BTN_Blank=&Blank, to fill in by hand", "BTN_A4=A&4", "BTN_Letter=&Letter",
+    "BTN_LastTime=Last time, &now, change",
+    "LBL_NoLastTime=This car was not read on an earlier day. Arrow keys scroll, + and - make it larger and smaller",
     "LBL_Sheet=Set-up sheet as printed", "LBL_Scroll=Arrow keys scroll, + and - make it larger and smaller",
     "# {0} - file", "# {1} - what went wrong",
     "MSG_NotSaved=The sheet could not be saved as {0}: {1}. Choose another folder.",
@@ -46,18 +53,26 @@ final class SheetDialog {
     private final SetupSheet sheet;
     private final Face face = new Face();
     private final PagePanel view = new PagePanel();
+    private final JLabel note = Looks.label(Bundle.LBL_Scroll(), 1, Font.PLAIN);
     private final JRadioButton filled = radio(Bundle.BTN_Filled());
     private final JRadioButton blank = radio(Bundle.BTN_Blank());
+    private final JRadioButton change = radio(Bundle.BTN_LastTime());
     private final JRadioButton a4 = radio(Bundle.BTN_A4());
     private final JRadioButton letter = radio(Bundle.BTN_Letter());
 
-    SheetDialog(SetupSheet sheet, boolean startBlank) {
+    private Optional<LastTime> last = Optional.empty();
+
+    /** Which page is shown first. */
+    enum What { DAY, LAST_TIME }
+
+    SheetDialog(SetupSheet sheet) {
         this.sheet = sheet;
-        (startBlank ? blank : filled).setSelected(true);
+        filled.setSelected(true);
+        change.setEnabled(false);
         (Paper.usual(Locale.getDefault()) == Paper.A4 ? a4 : letter).setSelected(true);
     }
 
-    void show() {
+    void show(What what) {
         JPanel content = new JPanel(new BorderLayout(0, Looks.em(0.4)));
         content.add(choices(), BorderLayout.NORTH);
         JScrollPane scroll = new JScrollPane(view);
@@ -66,11 +81,12 @@ final class SheetDialog {
         view.getAccessibleContext().setAccessibleName(Bundle.LBL_Sheet());
         keys(content, scroll);
         refresh();
+        findLastTime(what == What.LAST_TIME);
         JButton pdf = button(Bundle.BTN_SavePdf());
         JButton text = button(Bundle.BTN_SaveText());
         JButton print = button(Bundle.BTN_Print());
         JButton close = button(Bundle.BTN_Close());
-        pdf.addActionListener(e -> save(".pdf", sheet.pdf(paper(), blank.isSelected())));
+        pdf.addActionListener(e -> save(".pdf", sheet.pdf(view.pages())));
         text.addActionListener(e -> save(".txt", sheet.text()));
         print.addActionListener(e -> print());
         DialogDescriptor dialog = new DialogDescriptor(content, Bundle.TITLE_Sheet(), true, new Object[] {pdf, print, text, close}, close,
@@ -79,12 +95,27 @@ final class SheetDialog {
         DialogDisplayer.getDefault().notify(dialog);
     }
 
+    /** Other days are read beside the event thread; the page can be chosen once they are. */
+    private void findLastTime(boolean thenShow) {
+        PRINTER.post(() -> {
+            Optional<LastTime> found = sheet.lastTime();
+            EventQueue.invokeLater(() -> {
+                last = found;
+                change.setEnabled(found.isPresent());
+                if (found.isEmpty()) {
+                    note.setText(Bundle.LBL_NoLastTime());
+                } else if (thenShow) {
+                    change.doClick();
+                }
+            });
+        });
+    }
+
     private JComponent choices() {
         JPanel panel = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.6), 0));
-        group(panel, filled, blank);
+        group(panel, filled, blank, change);
         group(panel, a4, letter);
-        panel.add(Looks.label(Bundle.LBL_Scroll(), 1, java.awt.Font.PLAIN));
-        return panel;
+        return Looks.column(panel, note);
     }
 
     private void group(JPanel panel, JRadioButton... buttons) {
@@ -118,7 +149,8 @@ final class SheetDialog {
     }
 
     private void refresh() {
-        view.show(sheet.pages(face, paper(), blank.isSelected()));
+        view.show(change.isSelected() && last.isPresent() ? sheet.changePages(face, paper(), last.get())
+                : sheet.pages(face, paper(), blank.isSelected()));
     }
 
     private static JRadioButton radio(String words) {

@@ -11,6 +11,7 @@ import org.openide.awt.ActionReference;
 import org.openide.awt.ActionReferences;
 import org.openide.awt.ActionRegistration;
 import org.openide.util.NbBundle.Messages;
+import quoin.logbook.Journal;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 
@@ -25,13 +26,18 @@ public final class ShowSheetAction implements ActionListener {
 
     @Override
     public void actionPerformed(ActionEvent event) {
+        show(SheetDialog.What.DAY);
+    }
+
+    /** Opens the window of the sheet on one of its pages. */
+    static void show(SheetDialog.What what) {
         CurrentDay current = CurrentDay.inUse();
         Optional<DaySnapshot> open = current.snapshot();
         if (open.isEmpty()) {
             DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(Bundle.MSG_NoDay(), NotifyDescriptor.INFORMATION_MESSAGE));
             return;
         }
-        String title = current.journal().map(j -> j.info().title()).orElse("");
-        new SheetDialog(new SetupSheet(open.get(), title, ZoneId.systemDefault()), false).show();
+        Journal journal = current.journal().orElseThrow();
+        new SheetDialog(new SetupSheet(open.get(), journal.info().title(), ZoneId.systemDefault(), journal.folder())).show(what);
     }
 }

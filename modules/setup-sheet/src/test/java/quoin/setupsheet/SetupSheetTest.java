@@ -205,7 +205,7 @@ class SetupSheetTest {
     private SetupSheet sheet() {
         Day day = Day.of(entries);
         DaySnapshot snapshot = new DaySnapshot(day, new OrderOfWork(List.of(new FullStage())).status(day), DisplayUnits.usual());
-        return new SetupSheet(snapshot, "Spring set-up", ZoneOffset.UTC);
+        return new SetupSheet(snapshot, "Spring set-up", ZoneOffset.UTC, Path.of("elsewhere"));
     }
 
     private static String text(byte[] pdf, int pages) throws IOException {

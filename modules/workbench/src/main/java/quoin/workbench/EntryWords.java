@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.openide.util.NbBundle;
@@ -15,8 +16,12 @@ import quoin.car.Corner;
 import quoin.car.CrossGoal;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
+import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
 import quoin.logbook.Measurement;
+import quoin.quantities.Dimension;
+import quoin.quantities.QuantityFormat;
+import quoin.workflow.Loosened;
 import quoin.workflow.TakenOver;
 
 /** Says in plain words what an entry of the logbook tells. */
@@ -25,6 +30,9 @@ import quoin.workflow.TakenOver;
     "# {0} - figures", "entry.practice={0} (practice car)",
     "# {0} - turns", "entry.turned=Turned {0}",
     "# {0} - key", "# {1} - value", "entry.condition={0}: {1}",
+    "# {0} - part", "# {1} - torque", "entry.nutTorque=Nut of {0} tightened to {1}",
+    "# {0} - part", "entry.nutTight=Nut of {0} tight", "# {0} - part", "entry.nutOpen=Nut of {0} still open",
+    "# {0} - part", "entry.nutLoose=Loosened: {0}",
     "# {0} - reading", "# {1} - band", "entry.target=Target for {0}: {1}",
     "# {0} - goal", "entry.goal=Cross weight target: {0}",
     "# {0} - words", "entry.note=Note: {0}",
@@ -59,6 +67,7 @@ import quoin.workflow.TakenOver;
 public final class EntryWords {
 
     private final Car car;
+    private final DisplayUnits units;
     private final ReadingFormat format;
     private final AdjusterWords adjusters;
     private final UnaryOperator<String> stageTitle;
@@ -68,6 +77,7 @@ public final class EntryWords {
      */
     public EntryWords(Car car, DisplayUnits units, UnaryOperator<String> stageTitle) {
         this.car = car;
+        this.units = units;
         this.format = new ReadingFormat(car, units);
         this.adjusters = new AdjusterWords(car, units);
         this.stageTitle = stageTitle;
@@ -86,7 +96,8 @@ public final class EntryWords {
         } else if (entry instanceof Entry.Adjustment adjustment) {
             return turned(adjustment);
         } else if (entry instanceof Entry.Condition condition) {
-            return withWords(condition(condition.key(), condition.value()), condition.words());
+            return Loosened.isTick(condition.key()) ? nut(condition)
+                    : withWords(condition(condition.key(), condition.value()), condition.words());
         } else if (entry instanceof Entry.TargetSet set) {
             return Bundle.entry_target(set.reading().words(), format.band(set.reading(), set.target().value(), set.target().tolerance()));
         } else if (entry instanceof Entry.GoalSet set) {
@@ -98,6 +109,18 @@ public final class EntryWords {
             return Bundle.entry_note(note.words());
         }
         return ofOrder(entry);
+    }
+
+    private String nut(Entry.Condition condition) {
+        String subject = Loosened.subject(condition.key());
+        OptionalDouble torque = Loosened.torque(condition.value());
+        if (torque.isPresent()) {
+            return Bundle.entry_nutTorque(subject, QuantityFormat.formatWithUnit(torque.getAsDouble(), Dimension.TORQUE, units.preferences()));
+        }
+        if (condition.value().equals(Loosened.LOOSE)) {
+            return Bundle.entry_nutLoose(subject);
+        }
+        return condition.value().equals(Conditions.NO) ? Bundle.entry_nutOpen(subject) : withWords(Bundle.entry_nutTight(subject), condition.words());
     }
 
     private String ofOrder(Entry entry) {

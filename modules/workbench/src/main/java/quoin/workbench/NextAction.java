@@ -8,6 +8,7 @@ import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
 import quoin.workflow.Closing;
+import quoin.workflow.Loosened;
 import quoin.workflow.NextStep;
 import quoin.workflow.RequirementState;
 import quoin.workflow.spi.Requirement;
@@ -26,6 +27,7 @@ import quoin.workflow.spi.Requirement;
     "next.turn=To the turns (&N)",
     "next.sign=Sig&n off",
     "next.close=Close the day (&N)",
+    "next.nuts=To the nuts (&N)",
     "next.nothing=&Nothing left to do"})
 public record NextAction(String button, String stage, Optional<Function<Header, Entry>> record) {
 
@@ -34,7 +36,7 @@ public record NextAction(String button, String stage, Optional<Function<Header, 
      */
     public static NextAction of(DaySnapshot day, NextStep next) {
         return switch (next.kind()) {
-            case CONDITION -> unmet(day, next)
+            case CONDITION -> nutsOpen(day, next) ? going(Bundle.next_nuts(), next) : unmet(day, next)
                     .map(r -> recording(Bundle.next_done(), next, h -> new Entry.Condition(h, r.key(), r.value(), "")))
                     .orElseGet(() -> going(Bundle.next_read(), next));
             case SETTLE -> recording(Bundle.next_done(), next, h -> new Entry.Condition(h, Conditions.SETTLED, Conditions.YES, ""));
@@ -57,6 +59,12 @@ public record NextAction(String button, String stage, Optional<Function<Header, 
             case CLOSE -> current.closeDay(Optional.empty());
             default -> record.isEmpty() || current.record(stage, record.get());
         };
+    }
+
+    /** Nuts are ticked one by one, each with its torque or why none is known; no key ticks them all. */
+    private static boolean nutsOpen(DaySnapshot day, NextStep step) {
+        return unmet(day, step).filter(r -> r.key().equals(Conditions.LOCKNUTS)).isPresent()
+                && !Loosened.open(Loosened.of(day.day())).isEmpty();
     }
 
     /** The condition the step is about; empty where it wants a figure and so is recorded in its window. */

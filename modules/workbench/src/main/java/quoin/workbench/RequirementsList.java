@@ -8,6 +8,7 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -52,6 +53,7 @@ public final class RequirementsList extends JPanel {
     private final WrapText caution = new WrapText(Bundle.req_hint());
     private final JTextField value = new JTextField(VALUE_COLUMNS);
     private Runnable allHold = () -> { };
+    private transient Predicate<Requirement> elsewhere = r -> false;
     private final JPanel valueLine = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.4), 0));
 
     public RequirementsList(CurrentDay current, String stageId) {
@@ -95,6 +97,15 @@ public final class RequirementsList extends JPanel {
     /** What follows when the last open condition has been recorded. */
     public void onAllHold(Runnable next) {
         allHold = next;
+    }
+
+    /**
+     * Conditions that are not recorded by a tick here.
+     *
+     * @param goes true where the condition is seen to elsewhere and the keyboard has been taken there
+     */
+    public void onTick(Predicate<Requirement> goes) {
+        elsewhere = goes;
     }
 
     private int firstOpen(int from) {
@@ -144,7 +155,7 @@ public final class RequirementsList extends JPanel {
         } else if (state.get().requirement().value().isEmpty()) {
             value.requestFocusInWindow();
             caution.setText(Bundle.req_typeValue());
-        } else {
+        } else if (!elsewhere.test(state.get().requirement())) {
             recordAndGoOn(state.get().requirement(), state.get().requirement().value());
         }
     }

@@ -14,7 +14,7 @@ import quoin.logbook.Entry;
 /**
  * One nut, bolt or part that was loosened today and has to be tightened and ticked off: the nut of every adjuster that was
  * turned, the link bolts of every bar that was off, and what the racer added to the list. Whatever is loosened again after
- * its tick has to be ticked again. Recording all nuts as tight at once ticks what is still open, without a torque.
+ * its tick has to be ticked again. Where all nuts are recorded as tight at once, what is still open counts as ticked, with no torque.
  *
  * @param key       stable key of its tick, a condition of the day
  * @param adjuster  whose nut it is; empty = something else
@@ -22,9 +22,10 @@ import quoin.logbook.Entry;
  * @param loosened  entry that last loosened it
  * @param tick      entry of the tick that holds; empty = still open
  * @param torqueNm  torque recorded with the tick, N m; empty = none recorded
+ * @param instead   what was said where there is no torque, such as "hand-tight, no torque known"; may be empty
  */
 public record Loosened(String key, Optional<AdjusterId> adjuster, String words, long loosened, Optional<Long> tick,
-        OptionalDouble torqueNm) {
+        OptionalDouble torqueNm, String instead) {
 
     /** Value of a tick without a torque. */
     public static final String TIGHT = "tight";
@@ -34,8 +35,30 @@ public record Loosened(String key, Optional<AdjusterId> adjuster, String words, 
     private static final String PART = "part.";
 
     /** True for the key of a tick or a part on this list. */
-    static boolean isTick(String key) {
+    public static boolean isTick(String key) {
         return key.startsWith(PREFIX);
+    }
+
+    /** What a tick is about: "LF camber rod", "front bar link", or as the racer named it. */
+    public static String subject(String key) {
+        String rest = key.substring(PREFIX.length());
+        if (rest.startsWith(PART)) {
+            return rest.substring(PART.length());
+        }
+        for (Axle axle : Axle.values()) {
+            if (rest.equals(Conditions.bar(axle))) {
+                return link(rest);
+            }
+        }
+        try {
+            return AdjusterId.parse(rest).words();
+        } catch (IllegalArgumentException e) {
+            return rest;
+        }
+    }
+
+    private static String link(String barKey) {
+        return barKey.replace('-', ' ') + " link";
     }
 
     /** The key of a part the racer names. */
@@ -60,7 +83,7 @@ public record Loosened(String key, Optional<AdjusterId> adjuster, String words, 
     private static void take(Map<String, Loosened> list, Entry.Condition condition) {
         for (Axle axle : Axle.values()) {
             if (condition.key().equals(Conditions.bar(axle)) && condition.value().equals(Conditions.DISCONNECTED)) {
-                loosen(list, PREFIX + condition.key(), Optional.empty(), condition.key().replace('-', ' ') + " link", condition.number());
+                loosen(list, PREFIX + condition.key(), Optional.empty(), link(condition.key()), condition.number());
             }
         }
         if (condition.key().equals(Conditions.LOCKNUTS) && condition.value().equals(Conditions.YES)) {
@@ -80,19 +103,20 @@ public record Loosened(String key, Optional<AdjusterId> adjuster, String words, 
     }
 
     private static void loosen(Map<String, Loosened> list, String key, Optional<AdjusterId> adjuster, String words, long entry) {
-        Loosened fresh = new Loosened(key, adjuster, words, entry, Optional.empty(), OptionalDouble.empty());
+        Loosened fresh = new Loosened(key, adjuster, words, entry, Optional.empty(), OptionalDouble.empty(), "");
         list.merge(key, fresh, (before, now) -> before.open(entry));
     }
 
     private Loosened open(long entry) {
-        return new Loosened(key, adjuster, words, entry, Optional.empty(), OptionalDouble.empty());
+        return new Loosened(key, adjuster, words, entry, Optional.empty(), OptionalDouble.empty(), "");
     }
 
     private Loosened ticked(Entry.Condition condition) {
-        return new Loosened(key, adjuster, words, loosened, Optional.of(condition.number()), torque(condition.value()));
+        return new Loosened(key, adjuster, words, loosened, Optional.of(condition.number()), torque(condition.value()), condition.words());
     }
 
-    private static OptionalDouble torque(String value) {
+    /** Torque that the value of a tick tells, N m; empty where it tells none. */
+    public static OptionalDouble torque(String value) {
         try {
             return OptionalDouble.of(Double.parseDouble(value));
         } catch (NumberFormatException e) {

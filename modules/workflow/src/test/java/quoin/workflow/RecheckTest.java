@@ -111,6 +111,7 @@ class RecheckTest {
         assertTrue(list.get(3).torqueNm().isEmpty());
         list = Loosened.of(book.condition(Conditions.LOCKNUTS, Conditions.YES).day());
         assertTrue(Loosened.open(list).isEmpty(), "all at once");
+        assertEquals(List.of("front bar link", "rear bar link", "LF toe link", "seat bolts"), list.stream().map(l -> Loosened.subject(l.key())).toList());
         assertTrue(list.get(2).torqueNm().isEmpty(), "the torque of the first tick does not hold for the second");
     }
 

@@ -32,6 +32,7 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.EntryWords;
 import quoin.workflow.CarCheck;
+import quoin.workflow.Loosened;
 import quoin.workflow.ScaleCorrection;
 import quoin.workflow.StageState;
 import quoin.workflow.StageStatus;
@@ -40,7 +41,9 @@ import quoin.workflow.spi.Finding;
 /** The parts of the sheet under the figures. */
 @Messages({
     "section.load=Load case, tyres and condition", "section.uncertainty=Uncertainty and corrections",
-    "section.signed=Signed off, and what was waived", "section.open=Not proved", "section.notes=Notes", "section.cautions=Before the car moves",
+    "section.signed=Signed off, and what was waived", "section.open=Not proved", "section.nuts=Loosened today, tightened to",
+    "# {0} - part", "nut.open={0} STILL OPEN", "# {0} - part", "# {1} - torque", "nut.torque={0} {1}", "nut.noTorque=tight, no torque recorded",
+    "section.notes=Notes", "section.cautions=Before the car moves",
     "load.driver=Driver", "load.fuel=Fuel wanted", "load.front=Front pressure, hot", "load.rear=Rear pressure, hot",
     "load.bar=Bar", "# {0} - rate", "load.frontBar=front {0} in roll", "# {0} - rate", "load.rearBar=rear {0} in roll",
     "load.barNone=none described", "load.unnamed=not named", "load.unknown=not known", "load.goal=Cross weight wanted",
@@ -81,6 +84,10 @@ final class DaySections {
 
     List<Section> filled() {
         List<Section> all = new ArrayList<>(List.of(load(), uncertainty(), signed(), open()));
+        List<Loosened> loosened = Loosened.of(day);
+        if (!loosened.isEmpty()) {
+            all.add(new Section(Bundle.section_nuts(), List.of(new Line("", loosened.stream().map(this::nut).collect(Collectors.joining("; ")))), 1));
+        }
         List<Line> notes = day.effective().stream().filter(Entry.Note.class::isInstance).map(Entry.Note.class::cast)
                 .map(n -> new Line(clock(n), n.words())).toList();
         if (!notes.isEmpty()) {
@@ -92,6 +99,14 @@ final class DaySections {
 
     List<Section> blank() {
         return List.of(load(), new Section(Bundle.blank_load(), List.of(), 1), new Section(Bundle.blank_notes(), List.of(), 1), cautions());
+    }
+
+    private String nut(Loosened item) {
+        if (!item.isTicked()) {
+            return Bundle.nut_open(item.words());
+        }
+        return item.torqueNm().isPresent() ? Bundle.nut_torque(item.words(), text(item.torqueNm().getAsDouble(), Dimension.TORQUE))
+                : Bundle.nut_torque(item.words(), item.instead().isBlank() ? Bundle.nut_noTorque() : item.instead());
     }
 
     private String clock(Entry entry) {
@@ -111,7 +126,7 @@ final class DaySections {
         Map<String, Line> last = new LinkedHashMap<>();
         for (Entry entry : day.effective()) {
             if (entry instanceof Entry.Condition condition && !condition.key().equals(CurrentDay.REHEARSAL)
-                    && !CarCheck.isItem(condition.key())) {
+                    && !CarCheck.isItem(condition.key()) && !Loosened.isTick(condition.key())) {
                 last.remove(condition.key());
                 last.put(condition.key(), new Line("", snapshot.entryWords().of(condition)));
             }

@@ -8,7 +8,6 @@ import quoin.car.Adjuster;
 import quoin.car.AdjusterId;
 import quoin.car.Setting;
 import quoin.logbook.Day;
-import quoin.logbook.Entry;
 import quoin.setupsheet.content.SheetContent.Position;
 import quoin.workbench.AdjusterWords;
 import quoin.workbench.DaySnapshot;
@@ -64,20 +63,8 @@ final class Positions {
                 ? OptionalDouble.of(shims.fittedMm()) : adjuster.startMm();
     }
 
-    /** A length measured today counts more than the sum of the turns before it. */
     private OptionalDouble now(Adjuster adjuster, OptionalDouble start) {
         double perTurn = adjuster.setting() instanceof Setting.Thread thread ? thread.mmPerTurn() : 1;
-        OptionalDouble now = start;
-        for (Entry entry : day.effective()) {
-            if (entry instanceof Entry.Adjustment adjustment) {
-                for (Entry.Turn turn : adjustment.turns()) {
-                    if (turn.adjuster().equals(adjuster.id())) {
-                        now = turn.lengthMm().isPresent() || now.isEmpty() ? turn.lengthMm()
-                                : OptionalDouble.of(now.getAsDouble() + turn.amount() * perTurn);
-                    }
-                }
-            }
-        }
-        return now;
+        return day.lengthMm(adjuster.id(), start, perTurn, day.revision());
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.ReadingId;
 import quoin.logbook.Entry;
+import quoin.logbook.Measurement;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.EntryWords;
 import quoin.workbench.ReadingFormat;
@@ -21,8 +22,12 @@ import quoin.workflow.ScaleCorrection;
  */
 @Messages({
     "edit.value=Value", "edit.words=Words",
-    "# {0} - field", "# {1} - problem", "edit.problem={0}: {1}"})
+    "# {0} - field", "# {1} - problem", "edit.problem={0}: {1}",
+    "# {0} - reading", "# {1} - figure", "edit.byHand={0} corrected by hand, computed {1}"})
 record EditedEntry(Entry entry, List<Field> fields) {
+
+    /** Before the id of a figure: what the method had computed for one that was typed over. */
+    static final String COMPUTED = "computed.";
 
     /**
      * @param name as shown before the field
@@ -93,7 +98,27 @@ record EditedEntry(Entry entry, List<Field> fields) {
             shown.keySet().forEach(id -> values.put(id, right.values().get(id)));
             return new Entry.Reading(reading.header(), values, typed, Entry.Source.RACER, right.measured());
         }
-        return new Entry.Reading(reading.header(), values, typed, Entry.Source.RACER, asMeasured ? reading.measured() : Optional.empty());
+        return new Entry.Reading(reading.header(), values, typed, Entry.Source.RACER,
+                asMeasured ? reading.measured() : reading.measured().map(m -> byHand(reading, values, m, format)));
+    }
+
+    /** What was read for a figure stays with the one typed over it; the computed one is kept among it and named in the words. */
+    private static Measurement byHand(Entry.Reading reading, Map<ReadingId, Double> values, Measurement measured, ReadingFormat format) {
+        Map<String, String> raw = new LinkedHashMap<>(measured.raw());
+        List<String> words = new ArrayList<>();
+        if (!measured.words().isEmpty()) {
+            words.add(measured.words());
+        }
+        values.forEach((id, value) -> {
+            double computed = reading.values().get(id);
+            if (value != computed) {
+                raw.putIfAbsent(COMPUTED + id, Double.toString(computed));
+                words.add(Bundle.edit_byHand(id.words(), format.text(id, Double.parseDouble(raw.get(COMPUTED + id)))));
+            }
+        });
+        Map<ReadingId, Double> uncertainty = new LinkedHashMap<>(measured.standardUncertainty());
+        uncertainty.keySet().retainAll(values.keySet());
+        return new Measurement(measured.method(), raw, String.join("; ", words), uncertainty);
     }
 
     private static double parse(ReadingFormat format, ReadingId id, String text) {

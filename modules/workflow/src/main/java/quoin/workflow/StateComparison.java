@@ -1,4 +1,4 @@
-package quoin.comparison;
+package quoin.workflow;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -11,11 +11,10 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import quoin.adjustment.Verdict;
 import quoin.car.AdjusterId;
+import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.car.Target;
-import quoin.workflow.Difference;
-import quoin.workflow.Measured;
 
 /**
  * Two states of a car side by side.
@@ -28,14 +27,24 @@ public record StateComparison(List<Line> lines, Map<AdjusterId, Double> position
     private static final List<ReadingKind> ORDER = List.of(ReadingKind.CROSS, ReadingKind.TOTAL, ReadingKind.FRONT_SHARE,
             ReadingKind.LEFT_SHARE, ReadingKind.LOAD, ReadingKind.HEIGHT, ReadingKind.RAKE, ReadingKind.CAMBER, ReadingKind.CASTER,
             ReadingKind.TOE, ReadingKind.TOTAL_TOE, ReadingKind.THRUST_ANGLE);
-    /** Cross weight first, angles last, places in the order of their names. */
-    static final Comparator<ReadingId> ORDERED = Comparator.comparingInt((ReadingId id) -> ORDER.indexOf(id.kind()))
-            .thenComparing(ReadingId::compareTo);
+    /** Cross weight first, angles last, corners as one reads: LF, RF, LR, RR. */
+    public static final Comparator<ReadingId> ORDERED = Comparator.comparingInt((ReadingId id) -> ORDER.indexOf(id.kind()))
+            .thenComparingInt(StateComparison::corner).thenComparing(ReadingId::compareTo);
     private static final double NOTHING_MM = 1e-6;
 
     public StateComparison {
         lines = List.copyOf(lines);
         positions = Map.copyOf(positions);
+    }
+
+    /** A height point that is called after its corner stands with it; what belongs to no corner comes last. */
+    private static int corner(ReadingId id) {
+        for (Corner corner : Corner.values()) {
+            if (id.place().startsWith(corner.name())) {
+                return corner.ordinal();
+            }
+        }
+        return Corner.values().length;
     }
 
     /** What a line says. */

@@ -1,8 +1,9 @@
-package quoin.comparison;
+package quoin.workflow;
 
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import quoin.car.Adjuster;
 import quoin.car.AdjusterId;
@@ -13,10 +14,6 @@ import quoin.car.ReadingKind;
 import quoin.car.Setting;
 import quoin.car.Target;
 import quoin.logbook.Day;
-import quoin.logbook.Entry;
-import quoin.workflow.CrossAim;
-import quoin.workflow.Measured;
-import quoin.workflow.ReadingsAt;
 
 /**
  * A car as it was read at one moment, or as it should be.
@@ -24,7 +21,7 @@ import quoin.workflow.ReadingsAt;
  * @param day       id of the day; empty for targets
  * @param readings  every reading known then
  * @param targets   where the state is what should be: the wanted values, and no readings
- * @param positions thread length or shim thickness of every adjuster that was measured at the start, mm
+ * @param positions thread length or shim thickness of every adjuster that was ever measured, mm
  */
 public record CarState(String day, Map<ReadingId, Measured> readings, Map<ReadingId, Target> targets, Map<AdjusterId, Double> positions) {
 
@@ -57,19 +54,15 @@ public record CarState(String day, Map<ReadingId, Measured> readings, Map<Readin
     }
 
     private static Map<AdjusterId, Double> positions(Day day, long entry) {
-        Map<AdjusterId, Double> turned = new TreeMap<>();
-        for (Entry e : day.effective()) {
-            if (e.number() <= entry && e instanceof Entry.Adjustment adjustment) {
-                adjustment.turns().forEach(t -> turned.merge(t.adjuster(), t.amount(), Double::sum));
-            }
-        }
         Map<AdjusterId, Double> positions = new TreeMap<>();
         Car car = day.car();
         for (Corner corner : Corner.values()) {
             for (Adjuster adjuster : car.corners().get(corner).adjusters()) {
-                double perUnit = adjuster.setting() instanceof Setting.Thread thread ? thread.mmPerTurn() : 1;
-                adjuster.startMm().ifPresent(start -> positions.put(adjuster.id(),
-                        start + perUnit * turned.getOrDefault(adjuster.id(), 0.0)));
+                boolean shims = adjuster.setting() instanceof Setting.Shims;
+                OptionalDouble start = shims && adjuster.startMm().isEmpty()
+                        ? OptionalDouble.of(((Setting.Shims) adjuster.setting()).fittedMm()) : adjuster.startMm();
+                double perUnit = shims ? 1 : ((Setting.Thread) adjuster.setting()).mmPerTurn();
+                day.lengthMm(adjuster.id(), start, perUnit, entry).ifPresent(mm -> positions.put(adjuster.id(), mm));
             }
         }
         return positions;

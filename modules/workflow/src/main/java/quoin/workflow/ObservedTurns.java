@@ -1,4 +1,4 @@
-package quoin.comparison;
+package quoin.workflow;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,9 +14,6 @@ import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.suspension.spi.SuspensionTypes;
 import quoin.workflow.ExpectedMove.Move;
-import quoin.workflow.ExpectedMoves;
-import quoin.workflow.Measured;
-import quoin.workflow.ReadingsAt;
 
 /**
  * What a turn did: rounds with the reading taken on both sides, less what the other adjusters of the round were expected to do,

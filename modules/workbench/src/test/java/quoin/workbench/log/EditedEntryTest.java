@@ -1,0 +1,62 @@
+package quoin.workbench.log;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import quoin.car.Corner;
+import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
+import quoin.logbook.Day;
+import quoin.logbook.Entry;
+import quoin.logbook.Measurement;
+import quoin.workbench.DaySnapshot;
+import quoin.workbench.DisplayUnits;
+import quoin.workbench.TestCars;
+import quoin.workflow.OrderOfWork;
+
+/** Correcting an entry whose figures were computed from others. */
+class EditedEntryTest {
+
+    private static final ReadingId LF = ReadingId.of(ReadingKind.CAMBER, Corner.LF);
+    private static final ReadingId RF = ReadingId.of(ReadingKind.CAMBER, Corner.RF);
+    private static final Measurement GAUGE = new Measurement("gauge-camber", Map.of("LF.gauge", "-2.3", "RF.gauge", "-2.1"), "floor falls 0.10°",
+            Map.of(LF, 0.05, RF, 0.05));
+
+    private final DaySnapshot day = snapshot(TestCars.day().add("wheel-angles", h -> new Entry.Reading(h, Map.of(LF, -2.2, RF, -2.0), Map.of(),
+            Entry.Source.RACER, Optional.of(GAUGE))).build());
+
+    private static DaySnapshot snapshot(Day day) {
+        return new DaySnapshot(day, new OrderOfWork(List.of()).status(day), DisplayUnits.usual());
+    }
+
+    private Entry.Reading with(Entry.Reading reading, String lf, String rf) {
+        return (Entry.Reading) EditedEntry.of(reading, day).orElseThrow().with(List.of(lf, rf), day);
+    }
+
+    @Test
+    void aFigureTypedOverAComputedOneKeepsWhatWasReadForIt() {
+        Entry.Reading old = (Entry.Reading) day.day().effective().get(1);
+        List<String> shown = EditedEntry.of(old, day).orElseThrow().fields().stream().map(EditedEntry.Field::text).toList();
+        assertEquals(Optional.of(GAUGE), with(old, shown.get(0), shown.get(1)).measured(), "nothing typed, nothing changed");
+        Entry.Reading right = with(old, "-2.5", shown.get(1));
+        assertEquals(-2.5, right.values().get(LF));
+        Measurement kept = right.measured().orElseThrow();
+        assertEquals("gauge-camber", kept.method());
+        assertEquals(Optional.of("-2.3"), kept.raw("LF.gauge"));
+        assertEquals(Optional.of("-2.2"), kept.raw(EditedEntry.COMPUTED + LF));
+        assertTrue(kept.words().startsWith("floor falls 0.10°; LF camber corrected by hand, computed -2.2"), kept.words());
+        Entry.Reading again = with(right, "-2.6", shown.get(1));
+        assertEquals(Optional.of("-2.2"), again.measured().orElseThrow().raw(EditedEntry.COMPUTED + LF), "the first computed figure stays");
+    }
+
+    @Test
+    void aFigureTakenOutTakesItsUncertaintyWithIt() {
+        Entry.Reading left = with((Entry.Reading) day.day().effective().get(1), "", "-2.1");
+        assertEquals(Map.of(RF, -2.1), left.values());
+        assertEquals(Map.of(RF, 0.05), left.measured().orElseThrow().standardUncertainty());
+    }
+}
