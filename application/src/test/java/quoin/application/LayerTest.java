@@ -81,10 +81,18 @@ class LayerTest {
 
     @Test
     void everyShortcutOfOursStandsOnTheHelpPageOfKeys() throws IOException, SAXException {
-        String page;
-        try (InputStream stream = LayerTest.class.getResourceAsStream("/quoin/help/pages/keys.html")) {
-            page = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(Set.of(), missingOn(helpPage("keys.html")));
+        String german = helpPage("de/keys.html").replace("Strg+", "Ctrl+").replace("Umschalt+", "Shift+");
+        assertEquals(Set.of(), missingOn(german), "on the German page");
+    }
+
+    private static String helpPage(String name) throws IOException {
+        try (InputStream stream = LayerTest.class.getResourceAsStream("/quoin/help/pages/" + name)) {
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         }
+    }
+
+    private static Set<String> missingOn(String page) throws IOException, SAXException {
         Set<String> missing = new TreeSet<>();
         for (URL layer : layers(url -> url.contains("/modules/") && url.contains("/target/"))) {
             FileObject folder = new XMLFileSystem(layer).findResource("Shortcuts");
@@ -95,7 +103,7 @@ class LayerTest {
                 }
             }
         }
-        assertEquals(Set.of(), missing);
+        return missing;
     }
 
     /** "DS-N" as "Ctrl+Shift+N". */

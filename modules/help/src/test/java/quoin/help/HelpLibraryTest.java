@@ -7,9 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class HelpLibraryTest {
 
@@ -17,44 +21,51 @@ class HelpLibraryTest {
 
     private final HelpLibrary library = HelpLibrary.installed(Locale.ENGLISH);
 
-    private boolean leadsSomewhere(HelpTopic topic) {
+    private static Stream<HelpLibrary> libraries() {
+        return Stream.of(HelpLibrary.installed(Locale.ENGLISH), HelpLibrary.installed(Locale.GERMANY));
+    }
+
+    private static boolean leadsSomewhere(HelpLibrary library, HelpTopic topic) {
         return library.page(topic.page()).filter(p -> topic.mark().isEmpty() || p.hasMark(topic.mark())).isPresent();
     }
 
-    @Test
-    void everyLinkLeadsToAPageOfTheHelpAndNowhereElse() {
+    @ParameterizedTest
+    @MethodSource("libraries")
+    void everyLinkLeadsToAPageOfTheHelpAndNowhereElse(HelpLibrary library) {
         int links = 0;
         for (HelpPage page : library.pages()) {
             Matcher link = LINK.matcher(page.html());
             while (link.find()) {
                 links++;
-                assertTrue(leadsSomewhere(HelpTopic.ofLink(link.group(1))), page.id() + ": " + link.group(1));
+                assertTrue(leadsSomewhere(library, HelpTopic.ofLink(link.group(1))), page.id() + ": " + link.group(1));
             }
             assertFalse(page.html().contains("http"), page.id() + " names an address off the machine");
         }
         assertTrue(links > 2, "no links were seen");
     }
 
-    @Test
-    void everyStageHasItsPageAndEveryKindOfFieldItsPlace() {
+    @ParameterizedTest
+    @MethodSource("libraries")
+    void everyStageHasItsPageAndEveryKindOfFieldItsPlace(HelpLibrary library) {
         for (String stage : List.of("preparation", "ride-height", "corner-weights", "wheel-angles", "final-recheck")) {
-            assertTrue(leadsSomewhere(HelpTopic.of(Optional.of("stage-" + stage), Optional.empty())), stage);
+            assertTrue(leadsSomewhere(library, HelpTopic.of(Optional.of("stage-" + stage), Optional.empty())), stage);
         }
         for (String[] place : new String[][] {{"stage-preparation", "reading.pressure.LF"}, {"stage-ride-height", "reading.height.LF rail"},
             {"stage-corner-weights", "reading.load.RR"}, {"stage-corner-weights", "turns.perch.LF"}, {"stage-wheel-angles", "reading.camber.LF"},
             {"stage-wheel-angles", "reading.caster.RF"}, {"stage-wheel-angles", "reading.toe.LR"}}) {
             HelpTopic topic = HelpTopic.of(Optional.of(place[0]), Optional.of(place[1]));
             assertFalse(topic.mark().isEmpty());
-            assertTrue(leadsSomewhere(topic), topic.toString());
+            assertTrue(leadsSomewhere(library, topic), topic.toString());
         }
     }
 
-    @Test
-    void aWindowThatIsNoStageHasHelpToo() {
+    @ParameterizedTest
+    @MethodSource("libraries")
+    void aWindowThatIsNoStageHasHelpToo(HelpLibrary library) {
         for (String window : List.of("garage", "day-log", "order-of-work", "measure-angles", "something else")) {
-            assertTrue(leadsSomewhere(HelpTopic.of(Optional.of(window), Optional.of("x"))), window);
+            assertTrue(leadsSomewhere(library, HelpTopic.of(Optional.of(window), Optional.of("x"))), window);
         }
-        assertTrue(leadsSomewhere(HelpTopic.of(Optional.empty(), Optional.empty())));
+        assertTrue(leadsSomewhere(library, HelpTopic.of(Optional.empty(), Optional.empty())));
     }
 
     @Test
@@ -63,5 +74,36 @@ class HelpLibraryTest {
         assertEquals("wheel-angles", library.find("cord skew").get(0).id());
         assertEquals(List.of(), library.find("caster zeppelin"));
         assertEquals(library.pages(), library.find("  "));
+    }
+
+    @Test
+    void germanPagesTakeThePlaceOfTheEnglishOnes() {
+        HelpLibrary german = HelpLibrary.installed(Locale.GERMANY);
+        assertEquals(library.pages().stream().map(HelpPage::id).toList(), german.pages().stream().map(HelpPage::id).toList());
+        for (HelpPage page : german.pages()) {
+            assertFalse(page.title().equals(library.page(page.id()).orElseThrow().title()), page.id() + " is the English page");
+        }
+        assertEquals("ride-height", german.find("fahrh\u00f6he").get(0).id());
+        assertEquals(List.of(), german.find("camber"));
+    }
+
+    @Test
+    void aLanguageWithoutPagesGetsTheEnglishOnes() {
+        assertEquals(library, HelpLibrary.installed(Locale.JAPAN));
+    }
+
+    /** A page in another language has the places of the English one, and the same libraries with their licences. */
+    @Test
+    void marksAndLibrariesAreTheSameInGerman() {
+        HelpLibrary german = HelpLibrary.installed(Locale.GERMANY);
+        for (Pattern part : List.of(Pattern.compile("<a name=\"([^\"]*)\">"), Pattern.compile("<tr><td><b>[^<]*</b></td><td>[0-9][^\n]*"))) {
+            for (HelpPage page : library.pages()) {
+                assertEquals(all(part, page), all(part, german.page(page.id()).orElseThrow()), page.id());
+            }
+        }
+    }
+
+    private static List<String> all(Pattern part, HelpPage page) {
+        return part.matcher(page.html()).results().map(MatchResult::group).toList();
     }
 }
