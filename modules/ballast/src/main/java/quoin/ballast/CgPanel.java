@@ -28,6 +28,7 @@ import quoin.quantities.QuantityFormat;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
+import quoin.workbench.WidthOfTheWindow;
 import quoin.workbench.WrapText;
 
 /** Where the centre of gravity is: in plan from the weights, its height by lifting the rear axle step by step. */
@@ -98,7 +99,7 @@ final class CgPanel extends JPanel {
         JPanel result = Looks.column(height, remarks, buttons);
         JPanel leftSide = Looks.column(Looks.section(Bundle.cg_plan(), plan), Looks.section(Bundle.cg_form(), read),
                 Looks.section(Bundle.cg_result(), result));
-        add(Page.scrolled(Looks.twoColumns(leftSide, Looks.section(Bundle.cg_steps(), Looks.column(steps.toArray(Component[]::new))), 0.64)),
+        add(WidthOfTheWindow.scrolledFromTheTop(Looks.twoColumns(leftSide, Looks.section(Bundle.cg_steps(), Looks.column(steps.toArray(Component[]::new))), 0.64)),
                 BorderLayout.CENTER);
     }
 

@@ -10,14 +10,13 @@ import java.util.OptionalDouble;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import org.openide.util.NbBundle.Messages;
 import quoin.quantities.Dimension;
 import quoin.quantities.Quantities;
 import quoin.quantities.QuantityFormatException;
 import quoin.workbench.DisplayUnits;
 import quoin.workbench.Looks;
+import quoin.workbench.Typing;
 import quoin.workbench.WrapText;
 
 /** Lines of labelled figures. What cannot be read is named under the form with its remedy; nothing typed is lost. */
@@ -41,7 +40,7 @@ final class Form extends JPanel {
             this.dimension = dimension;
             this.field = Looks.field(columns, 1.1, Font.PLAIN);
             field.getAccessibleContext().setAccessibleName(name);
-            field.getDocument().addDocumentListener(new Told());
+            field.getDocument().addDocumentListener(new Typing(Form.this::changed));
         }
 
         JTextField field() {
@@ -77,29 +76,6 @@ final class Form extends JPanel {
 
         double valueOr(double otherwise, DisplayUnits units) {
             return value(units).orElse(otherwise);
-        }
-    }
-
-    private final class Told implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent e) {
-            changed();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent e) {
-            changed();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent e) {
-            // attributes only
-        }
-
-        private void changed() {
-            if (!quiet) {
-                onChange.run();
-            }
         }
     }
 
@@ -199,6 +175,12 @@ final class Form extends JPanel {
         filling.run();
         quiet = false;
         onChange.run();
+    }
+
+    private void changed() {
+        if (!quiet) {
+            onChange.run();
+        }
     }
 
     void toFirst() {

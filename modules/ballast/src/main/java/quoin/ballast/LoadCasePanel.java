@@ -29,6 +29,7 @@ import quoin.quantities.QuantityFormat;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
+import quoin.workbench.WidthOfTheWindow;
 import quoin.workbench.WrapText;
 import quoin.workflow.LoadCaseCheck;
 import quoin.workflow.spi.Finding;
@@ -79,7 +80,7 @@ final class LoadCasePanel extends JPanel {
                 Looks.section(Bundle.load_checks(), checks), Looks.section(Bundle.load_tyres(), tyres));
         JPanel right = Looks.section(Bundle.load_car(), Looks.column(line(Bundle.load_wantedDriver(), wantedDriver), wanted,
                 new WrapText(Bundle.load_split()), buttons(Bundle.load_keep(), this::keep)));
-        add(Page.scrolled(Looks.twoColumns(left, right, 0.55)), BorderLayout.CENTER);
+        add(WidthOfTheWindow.scrolledFromTheTop(Looks.twoColumns(left, right, 0.55)), BorderLayout.CENTER);
     }
 
     private static JTextField words(String name) {

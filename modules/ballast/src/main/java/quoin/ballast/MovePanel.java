@@ -27,6 +27,7 @@ import quoin.workbench.DaySnapshot;
 import quoin.workbench.InertText;
 import quoin.workbench.Looks;
 import quoin.workbench.ReadingFormat;
+import quoin.workbench.WidthOfTheWindow;
 import quoin.workbench.WrapText;
 
 /** Moving mass: what it does, the least of it for wanted shares, and the lists of what may be moved and where to. */
@@ -85,7 +86,7 @@ final class MovePanel extends JPanel {
         JPanel keep = new JPanel(new java.awt.FlowLayout(java.awt.FlowLayout.LEADING, Looks.em(0.9), 0));
         keep.add(Looks.button(Bundle.move_keep(), this::keep));
         JPanel leftSide = Looks.column(Looks.section(Bundle.move_wish(), form), Looks.section(Bundle.move_ways(), ways));
-        add(Page.scrolled(Looks.column(rule, Looks.twoColumns(leftSide, Looks.section(Bundle.move_result(), result), 0.44),
+        add(WidthOfTheWindow.scrolledFromTheTop(Looks.column(rule, Looks.twoColumns(leftSide, Looks.section(Bundle.move_result(), result), 0.44),
                 Looks.section(Bundle.move_items(), items), Looks.section(Bundle.move_zones(), zones), keep)), BorderLayout.CENTER);
     }
 

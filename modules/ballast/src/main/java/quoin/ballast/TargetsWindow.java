@@ -1,7 +1,5 @@
 package quoin.ballast;
 
-import java.awt.BorderLayout;
-import java.awt.CardLayout;
 import java.awt.FlowLayout;
 import java.awt.Font;
 import java.util.LinkedHashMap;
@@ -21,6 +19,7 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.DayWindow;
 import quoin.workbench.Looks;
+import quoin.workbench.WidthOfTheWindow;
 import quoin.workbench.WrapText;
 
 /** What the day is set to: every target with its tolerance, and the kinds of cross weight side by side. */
@@ -40,29 +39,19 @@ import quoin.workbench.WrapText;
 public final class TargetsWindow extends DayWindow {
 
     private static final long serialVersionUID = 1L;
-    private static final String EMPTY = "empty";
-    private static final String PAGE = "page";
 
-    private final JPanel cards = new JPanel(new CardLayout());
     private final TargetTable table = new TargetTable();
     private final AimsPanel aims = new AimsPanel(CurrentDay.inUse());
     private final WrapText answer = new WrapText("", 1, Font.BOLD);
 
     public TargetsWindow() {
-        super(Bundle.targets_title(), CurrentDay.inUse());
-        putClientProperty(PROP_CLOSING_DISABLED, false);
+        super(Bundle.targets_title(), CurrentDay.inUse(), Stay.UNTIL_CLOSED);
         JPanel buttons = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.5), Looks.em(0.4)));
         buttons.add(Looks.button(Bundle.targets_record(), this::record));
         buttons.add(Looks.button(Bundle.targets_keep(), this::keep));
         JPanel left = Looks.section(Bundle.targets_each(), Looks.column(buttons, answer, table));
         JPanel right = Looks.column(Looks.section(Bundle.targets_aims(), aims), Looks.section("", new WrapText(Bundle.targets_note())));
-        JPanel none = new JPanel(new BorderLayout());
-        WrapText empty = new WrapText(Bundle.mass_noDay(), 1.3, Font.BOLD);
-        empty.setBorder(Looks.padding(2, 2));
-        none.add(empty, BorderLayout.NORTH);
-        cards.add(none, EMPTY);
-        cards.add(Page.scrolled(Looks.twoColumns(left, right, 0.55)), PAGE);
-        fill(cards);
+        fill(WidthOfTheWindow.scrolledFromTheTop(Looks.twoColumns(left, right, 0.55)), Bundle.mass_noDay(), Bundle.mass_noDayRemedy());
     }
 
     private void record() {
@@ -90,7 +79,6 @@ public final class TargetsWindow extends DayWindow {
     @Override
     protected void dayChanged() {
         Optional<DaySnapshot> day = CurrentDay.inUse().snapshot();
-        ((CardLayout) cards.getLayout()).show(cards, day.isPresent() ? PAGE : EMPTY);
         if (day.isPresent() && isShowing()) {
             table.show(day.get());
             aims.show(day.get());
@@ -100,7 +88,7 @@ public final class TargetsWindow extends DayWindow {
     @Override
     protected void componentShowing() {
         answer.setText("");
-        dayChanged();
+        refresh();
     }
 
     @Override

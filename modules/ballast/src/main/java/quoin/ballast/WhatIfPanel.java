@@ -25,6 +25,7 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.DisplayUnits;
 import quoin.workbench.Looks;
+import quoin.workbench.WidthOfTheWindow;
 import quoin.workbench.WrapText;
 
 /** What the scales and heights would read with another driver, other fuel, a bar joined or other tyres. */
@@ -78,7 +79,7 @@ final class WhatIfPanel extends JPanel {
                 Looks.section(Bundle.whatif_worth(), worth));
         result.add(doubt, BorderLayout.NORTH);
         result.add(table, BorderLayout.CENTER);
-        add(Page.scrolled(Looks.twoColumns(left, Looks.section(Bundle.whatif_result(), result), 0.44)), BorderLayout.CENTER);
+        add(WidthOfTheWindow.scrolledFromTheTop(Looks.twoColumns(left, Looks.section(Bundle.whatif_result(), result), 0.44)), BorderLayout.CENTER);
     }
 
     static List<String> corners() {

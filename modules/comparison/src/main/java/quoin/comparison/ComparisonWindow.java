@@ -1,6 +1,5 @@
 package quoin.comparison;
 
-import java.awt.BorderLayout;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
 import org.openide.awt.ActionReferences;
@@ -8,6 +7,7 @@ import org.openide.util.NbBundle.Messages;
 import org.openide.windows.TopComponent;
 import org.openide.windows.WindowManager;
 import quoin.workbench.CurrentDay;
+import quoin.workbench.DayWindow;
 
 /** Two states of the car side by side. */
 @TopComponent.Description(preferredID = "comparison", persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
@@ -18,19 +18,15 @@ import quoin.workbench.CurrentDay;
     @ActionReference(path = "Menu/Day", position = 100),
     @ActionReference(path = "Shortcuts", name = "D-T")})
 @Messages({"CTL_Comparison=&Compare", "comparison.title=Compare"})
-public final class ComparisonWindow extends TopComponent {
+public final class ComparisonWindow extends DayWindow {
 
     private static final long serialVersionUID = 1L;
 
-    private final transient CurrentDay current = CurrentDay.inUse();
-    private final ComparisonPanel panel = new ComparisonPanel(current);
-    private final transient Runnable onChange = this::dayChanged;
+    private final ComparisonPanel panel = new ComparisonPanel(CurrentDay.inUse());
 
     public ComparisonWindow() {
-        setName(Bundle.comparison_title());
-        setDisplayName(Bundle.comparison_title());
-        setLayout(new BorderLayout());
-        add(panel, BorderLayout.CENTER);
+        super(Bundle.comparison_title(), CurrentDay.inUse(), Stay.UNTIL_CLOSED);
+        fill(panel);
     }
 
     /** Opens the window on the angles before and after the weights were taken again. */
@@ -43,16 +39,6 @@ public final class ComparisonWindow extends TopComponent {
     }
 
     @Override
-    protected void componentOpened() {
-        current.addListener(onChange);
-    }
-
-    @Override
-    protected void componentClosed() {
-        current.removeListener(onChange);
-    }
-
-    @Override
     protected void componentShowing() {
         panel.refresh();
     }
@@ -62,7 +48,8 @@ public final class ComparisonWindow extends TopComponent {
         panel.toChoice();
     }
 
-    private void dayChanged() {
+    @Override
+    protected void dayChanged() {
         if (isShowing()) {
             panel.refresh();
         }

@@ -20,8 +20,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import org.openide.awt.Mnemonics;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.RequestProcessor;
@@ -40,6 +38,7 @@ import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
 import quoin.workbench.PlainListRenderer;
 import quoin.workbench.ReadingFormat;
+import quoin.workbench.Typing;
 import quoin.workbench.WrapLayout;
 import quoin.workbench.WrapText;
 import quoin.workflow.ObservedTurns;
@@ -111,22 +110,7 @@ final class HistoryPanel extends JPanel {
         Mnemonics.setLocalizedText(label, Bundle.history_search());
         label.setLabelFor(search);
         search.setName("history.search");
-        search.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent e) {
-                showDays();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent e) {
-                showDays();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent e) {
-                showDays();
-            }
-        });
+        search.getDocument().addDocumentListener(new Typing(this::showDays));
         search.addActionListener(e -> days.requestFocusInWindow());
         JPanel line = new JPanel(new WrapLayout());
         line.add(label);

@@ -1,12 +1,12 @@
 package quoin.comparison;
 
-import java.awt.BorderLayout;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
 import org.openide.awt.ActionReferences;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.TopComponent;
 import quoin.workbench.CurrentDay;
+import quoin.workbench.DayWindow;
 
 /** All days of the car of the open day. */
 @TopComponent.Description(preferredID = "history", persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
@@ -17,29 +17,15 @@ import quoin.workbench.CurrentDay;
     @ActionReference(path = "Menu/Day", position = 120),
     @ActionReference(path = "Shortcuts", name = "D-H")})
 @Messages({"CTL_History=&History of the Car", "history.title=History"})
-public final class HistoryWindow extends TopComponent {
+public final class HistoryWindow extends DayWindow {
 
     private static final long serialVersionUID = 1L;
 
-    private final transient CurrentDay current = CurrentDay.inUse();
-    private final HistoryPanel panel = new HistoryPanel(current);
-    private final transient Runnable onChange = this::dayChanged;
+    private final HistoryPanel panel = new HistoryPanel(CurrentDay.inUse());
 
     public HistoryWindow() {
-        setName(Bundle.history_title());
-        setDisplayName(Bundle.history_title());
-        setLayout(new BorderLayout());
-        add(panel, BorderLayout.CENTER);
-    }
-
-    @Override
-    protected void componentOpened() {
-        current.addListener(onChange);
-    }
-
-    @Override
-    protected void componentClosed() {
-        current.removeListener(onChange);
+        super(Bundle.history_title(), CurrentDay.inUse(), Stay.UNTIL_CLOSED);
+        fill(panel);
     }
 
     @Override
@@ -52,7 +38,8 @@ public final class HistoryWindow extends TopComponent {
         panel.toSearch();
     }
 
-    private void dayChanged() {
+    @Override
+    protected void dayChanged() {
         if (isShowing()) {
             panel.refresh();
         }

@@ -24,8 +24,7 @@ public final class CurvesWindow extends DayWindow {
     private final transient CurvesPanel panel;
 
     public CurvesWindow() {
-        super(Bundle.window_title(), CurrentDay.inUse());
-        putClientProperty(PROP_CLOSING_DISABLED, false);
+        super(Bundle.window_title(), CurrentDay.inUse(), Stay.UNTIL_CLOSED);
         panel = new CurvesPanel(CurrentDay.inUse());
         fill(panel.component());
     }

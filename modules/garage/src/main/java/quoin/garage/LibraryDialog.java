@@ -21,8 +21,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import org.openide.DialogDescriptor;
 import org.openide.DialogDisplayer;
 import org.openide.NotifyDescriptor;
@@ -36,6 +34,7 @@ import quoin.logbook.KnownDay;
 import quoin.logbook.LibraryIndex;
 import quoin.logbook.LibrarySearch;
 import quoin.workbench.Looks;
+import quoin.workbench.Typing;
 
 /** Every day of the library: find one by what is remembered of it, open it, begin the next like it, put it away. */
 @Messages({
@@ -110,22 +109,7 @@ final class LibraryDialog {
         Mnemonics.setLocalizedText(label, Bundle.library_search());
         label.setLabelFor(words);
         words.setFont(Looks.font(1.2, Font.PLAIN));
-        words.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent e) {
-                find();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent e) {
-                find();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent e) {
-                find();
-            }
-        });
+        words.getDocument().addDocumentListener(new Typing(this::find));
         JPanel below = new JPanel(new FlowLayout(FlowLayout.LEADING, 0, 0));
         below.add(count);
         JPanel top = new JPanel(new BorderLayout(Looks.em(0.8), Looks.em(0.2)));

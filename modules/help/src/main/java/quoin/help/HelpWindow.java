@@ -14,21 +14,21 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import org.openide.awt.Mnemonics;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.TopComponent;
 import org.openide.windows.WindowManager;
+import quoin.workbench.AsideWindow;
 import quoin.workbench.Looks;
 import quoin.workbench.PlainListRenderer;
+import quoin.workbench.Typing;
 
 /** The pages of help beside a field to look for words. Escape goes back to where the racer was. */
 @TopComponent.Description(preferredID = "help", persistenceType = TopComponent.PERSISTENCE_NEVER)
 @TopComponent.Registration(mode = "editor", openAtStartup = false, position = 900)
 @Messages({"help.title=Help", "help.search=&Look for:", "help.none=No page holds these words.",
     "help.pages=Pages of help"})
-public final class HelpWindow extends TopComponent {
+public final class HelpWindow extends AsideWindow {
 
     private static final long serialVersionUID = 1L;
     private static final double LIST_EM = 16;
@@ -39,13 +39,10 @@ public final class HelpWindow extends TopComponent {
     private final JTextField query = new JTextField();
     private final HelpPane pane = new HelpPane(this::show);
     private final JLabel none = Looks.label(Bundle.help_none(), 1, Font.PLAIN);
-    private transient TopComponent before;
     private transient String mark = "";
 
     public HelpWindow() {
-        setName(Bundle.help_title());
-        putClientProperty(PROP_UNDOCKING_DISABLED, true);
-        setLayout(new BorderLayout());
+        super(Bundle.help_title());
         add(side(), BorderLayout.LINE_START);
         add(new JScrollPane(pane), BorderLayout.CENTER);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -54,11 +51,10 @@ public final class HelpWindow extends TopComponent {
         list.setFont(Looks.font(1.1, Font.PLAIN));
         list.setCellRenderer(new TitleLine());
         list.addListSelectionListener(e -> showSelected());
-        query.getDocument().addDocumentListener(new WhileTyping());
+        query.getDocument().addDocumentListener(new Typing(this::fill));
         query.addActionListener(e -> list.requestFocusInWindow());
         query.setName("help.query");
         Looks.onKey(query, KeyStroke.getKeyStroke(KeyEvent.VK_DOWN, 0), "toPages", list::requestFocusInWindow);
-        Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "back", this::back);
         fill();
     }
 
@@ -78,10 +74,7 @@ public final class HelpWindow extends TopComponent {
     /** Opens the window at a topic; a topic without a page of its own opens the first page. */
     static void open(HelpTopic topic) {
         if (WindowManager.getDefault().findTopComponent("help") instanceof HelpWindow window) {
-            TopComponent now = TopComponent.getRegistry().getActivated();
-            window.before = now == window ? window.before : now;
-            window.open();
-            window.requestActive();
+            window.openFromHere();
             window.show(topic);
         }
     }
@@ -113,33 +106,9 @@ public final class HelpWindow extends TopComponent {
         }
     }
 
-    private void back() {
-        close();
-        if (before != null) {
-            before.requestActive();
-        }
-    }
-
     @Override
     protected void componentActivated() {
         query.requestFocusInWindow();
-    }
-
-    private final class WhileTyping implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent e) {
-            fill();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent e) {
-            fill();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent e) {
-            fill();
-        }
     }
 
     private static final class TitleLine extends PlainListRenderer {

@@ -1,27 +1,43 @@
 package quoin.workbench;
 
 import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Font;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import org.openide.awt.UndoRedo;
 import org.openide.windows.TopComponent;
 
-/** A window beside the stages that shows the day in use; it stays where the layout puts it. */
+/** A window beside the stages that shows the day in use; it stays where the layout puts it, and may be closed or not. */
 public abstract class DayWindow extends TopComponent {
 
+    /** Whether a window may be closed. */
+    protected enum Stay {
+        /** Belongs to every day and has no cross to close it. */
+        ALWAYS,
+        /** Opened where it is wanted, and closed again. */
+        UNTIL_CLOSED
+    }
+
     private static final long serialVersionUID = 1L;
+    private static final String NO_DAY = "no day";
+    private static final String DAY = "day";
 
     private final transient CurrentDay current;
-    private final transient Runnable onChange = this::dayChanged;
+    private final transient Runnable onChange = this::refresh;
     private final transient Runnable onPlans = this::plansChanged;
+    private final JPanel cards = new JPanel(new CardLayout());
 
     /**
      * @param name    its title
      * @param current the day it shows
+     * @param stay    whether it may be closed
      */
-    protected DayWindow(String name, CurrentDay current) {
+    protected DayWindow(String name, CurrentDay current, Stay stay) {
         this.current = current;
         setName(name);
-        putClientProperty(PROP_CLOSING_DISABLED, true);
+        setDisplayName(name);
+        putClientProperty(PROP_CLOSING_DISABLED, stay == Stay.ALWAYS);
         putClientProperty(PROP_UNDOCKING_DISABLED, true);
         putClientProperty(PROP_DRAGGING_DISABLED, true);
         setLayout(new BorderLayout());
@@ -32,7 +48,29 @@ public abstract class DayWindow extends TopComponent {
         add(content, BorderLayout.CENTER);
     }
 
-    /** The day changed, or another one is in use. */
+    /** Fills the window while a day is open, and with other words while none is. */
+    protected final void fill(JComponent content, String... whenNoDay) {
+        JComponent[] lines = new JComponent[whenNoDay.length];
+        for (int i = 0; i < lines.length; i++) {
+            lines[i] = new WrapText(whenNoDay[i], i == 0 ? 1.5 : 1.2, i == 0 ? Font.BOLD : Font.PLAIN);
+        }
+        JPanel empty = new JPanel(new BorderLayout());
+        empty.add(Looks.column(lines), BorderLayout.NORTH);
+        empty.setBorder(Looks.padding(2, 2));
+        cards.add(empty, NO_DAY);
+        cards.add(content, DAY);
+        fill(cards);
+    }
+
+    /** Brings the window up to date, as after every change of the day. */
+    protected final void refresh() {
+        if (cards.getComponentCount() > 0) {
+            ((CardLayout) cards.getLayout()).show(cards, current.snapshot().isPresent() ? DAY : NO_DAY);
+        }
+        dayChanged();
+    }
+
+    /** The day changed, or another one is in use, or none. */
     protected abstract void dayChanged();
 
     /** Plans that were asked for are there. */
@@ -43,7 +81,7 @@ public abstract class DayWindow extends TopComponent {
     protected void componentOpened() {
         current.addListener(onChange);
         current.addPlanListener(onPlans);
-        dayChanged();
+        refresh();
     }
 
     @Override

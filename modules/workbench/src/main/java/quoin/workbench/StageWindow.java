@@ -3,16 +3,12 @@ package quoin.workbench;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
-import java.awt.Rectangle;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
-import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import org.openide.awt.UndoRedo;
 import org.openide.util.NbBundle.Messages;
@@ -104,12 +100,7 @@ public abstract class StageWindow extends TopComponent {
         signOff = new SignOffBar(current, stageId);
         JPanel day = new JPanel(new BorderLayout());
         day.add(heading(), BorderLayout.NORTH);
-        JPanel content = new WidthOfTheWindow();
-        content.add(view.component(), BorderLayout.CENTER);
-        JScrollPane scroll = new JScrollPane(content);
-        scroll.setBorder(null);
-        scroll.getVerticalScrollBar().setUnitIncrement(Looks.em(2));
-        day.add(scroll, BorderLayout.CENTER);
+        day.add(WidthOfTheWindow.scrolled(view.component()), BorderLayout.CENTER);
         day.add(signOff, BorderLayout.SOUTH);
         JPanel empty = Looks.column(new WrapText(Bundle.window_noDay(), 1.5, Font.BOLD), new WrapText(Bundle.window_noDayRemedy(), 1.2, Font.PLAIN));
         empty.setBorder(Looks.padding(2, 2));
@@ -195,39 +186,5 @@ public abstract class StageWindow extends TopComponent {
     @Override
     public UndoRedo getUndoRedo() {
         return current.undoRedo();
-    }
-
-    /** As wide as the window shows, as high as the content needs. */
-    private static final class WidthOfTheWindow extends JPanel implements Scrollable {
-        private static final long serialVersionUID = 1L;
-
-        WidthOfTheWindow() {
-            super(new BorderLayout());
-        }
-
-        @Override
-        public Dimension getPreferredScrollableViewportSize() {
-            return getPreferredSize();
-        }
-
-        @Override
-        public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-            return Looks.em(2);
-        }
-
-        @Override
-        public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-            return Math.max(Looks.em(2), visible.height - Looks.em(4));
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportWidth() {
-            return true;
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportHeight() {
-            return getParent() != null && getParent().getHeight() > getPreferredSize().height;
-        }
     }
 }

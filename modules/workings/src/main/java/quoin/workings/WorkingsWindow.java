@@ -4,7 +4,6 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
-import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,11 +11,11 @@ import javax.swing.DefaultListModel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.TopComponent;
 import org.openide.windows.WindowManager;
+import quoin.workbench.AsideWindow;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
@@ -28,7 +27,7 @@ import quoin.workbench.WrapText;
 @TopComponent.Registration(mode = "editor", openAtStartup = false, position = 910)
 @Messages({"workings.title=How it is computed", "workings.figures=Figures",
     "workings.none=Nothing was read in this stage yet.", "# {0} - name", "# {1} - value", "workings.line={0}: {1}"})
-public final class WorkingsWindow extends TopComponent {
+public final class WorkingsWindow extends AsideWindow {
 
     private static final long serialVersionUID = 1L;
     private static final double LIST_EM = 22;
@@ -39,13 +38,10 @@ public final class WorkingsWindow extends TopComponent {
     private final DefaultListModel<Working> model = new DefaultListModel<>();
     private final JList<Working> list = new JList<>(model);
     private final JPanel detail = new JPanel(new BorderLayout());
-    private transient TopComponent before;
     private String stageId = "";
 
     public WorkingsWindow() {
-        setName(Bundle.workings_title());
-        putClientProperty(PROP_UNDOCKING_DISABLED, true);
-        setLayout(new BorderLayout());
+        super(Bundle.workings_title());
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setName("workings.figures");
         list.getAccessibleContext().setAccessibleName(Bundle.workings_figures());
@@ -57,7 +53,6 @@ public final class WorkingsWindow extends TopComponent {
         detail.setBorder(Looks.padding(0.8, 1));
         add(left, BorderLayout.LINE_START);
         add(new JScrollPane(detail, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER), BorderLayout.CENTER);
-        Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "back", this::back);
     }
 
     /**
@@ -69,17 +64,19 @@ public final class WorkingsWindow extends TopComponent {
         if (!(WindowManager.getDefault().findTopComponent("workings") instanceof WorkingsWindow window)) {
             return;
         }
-        TopComponent now = TopComponent.getRegistry().getActivated();
-        if (now != window) {
-            window.before = now;
-            String id = now == null ? "" : WindowManager.getDefault().findTopComponentID(now);
-            window.stageId = id.startsWith(STAGE) ? id.substring(STAGE.length())
-                    : window.current.snapshot().map(s -> s.status().next().stageId()).orElse("");
+        Optional<TopComponent> from = window.openFromHere();
+        if (from.isPresent() || window.stageId.isEmpty()) {
+            window.stageId = window.stageOf(from);
         }
-        window.open();
-        window.requestActive();
         window.dayChanged();
         window.select(field);
+    }
+
+    /** The stage of a window, else the stage that is worked on. */
+    private String stageOf(Optional<TopComponent> window) {
+        return window.map(WindowManager.getDefault()::findTopComponentID).filter(id -> id.startsWith(STAGE))
+                .map(id -> id.substring(STAGE.length()))
+                .orElse(current.snapshot().map(s -> s.status().next().stageId()).orElse(""));
     }
 
     private void select(Optional<String> field) {
@@ -119,13 +116,6 @@ public final class WorkingsWindow extends TopComponent {
         detail.add(Looks.column(parts.toArray(Component[]::new)), BorderLayout.NORTH);
         detail.revalidate();
         detail.repaint();
-    }
-
-    private void back() {
-        close();
-        if (before != null) {
-            before.requestActive();
-        }
     }
 
     @Override

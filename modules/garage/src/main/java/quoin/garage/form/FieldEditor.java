@@ -10,12 +10,11 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import org.openide.util.NbBundle.Messages;
 import quoin.garage.draft.Field;
 import quoin.garage.draft.FieldKind;
 import quoin.garage.draft.Remark;
+import quoin.workbench.Typing;
 
 /** One field on the screen: a text field or a choice. Enter goes to the next field. */
 @Messages({"# {0} - value", "field.assumed=assumed {0}"})
@@ -57,22 +56,7 @@ final class FieldEditor {
         JTextField box = new JTextField(text, words ? WORD_COLUMNS : FIGURE_COLUMNS);
         box.setCaretPosition(0);
         box.addActionListener(e -> box.transferFocus());
-        box.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent e) {
-                typed.accept(field.path(), box.getText());
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent e) {
-                typed.accept(field.path(), box.getText());
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent e) {
-                typed.accept(field.path(), box.getText());
-            }
-        });
+        box.getDocument().addDocumentListener(new Typing(() -> typed.accept(field.path(), box.getText())));
         return box;
     }
 

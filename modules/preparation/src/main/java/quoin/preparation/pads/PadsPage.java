@@ -37,13 +37,13 @@ import quoin.preparation.sheet.Figures;
 import quoin.preparation.sheet.Lines;
 import quoin.preparation.sheet.Page;
 import quoin.preparation.sheet.Sheet;
-import quoin.preparation.sheet.Typing;
 import quoin.preparation.standing.CarOnPads;
 import quoin.quantities.Dimension;
 import quoin.quantities.QuantityFormat;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
+import quoin.workbench.Typing;
 import quoin.workbench.WrapText;
 
 /** Surveys the pads, says what to lay under them and what the rest costs, and remembers them for the place. */

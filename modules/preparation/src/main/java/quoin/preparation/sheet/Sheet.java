@@ -18,11 +18,10 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import org.openide.util.NbBundle.Messages;
 import quoin.quantities.UnitPreferences;
 import quoin.workbench.Looks;
+import quoin.workbench.Typing;
 
 /** Fields of a form. Enter goes to the next one and from the last one finishes; what cannot be read is marked and kept. */
 @Messages({"# {0} - field", "# {1} - unit", "sheet.spoken={0} in {1}"})
@@ -112,22 +111,7 @@ public final class Sheet extends JPanel {
                 reveal(field);
             }
         });
-        field.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent e) {
-                changed.run();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent e) {
-                changed.run();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent e) {
-                changed.run();
-            }
-        });
+        field.getDocument().addDocumentListener(new Typing(changed));
         return field;
     }
 

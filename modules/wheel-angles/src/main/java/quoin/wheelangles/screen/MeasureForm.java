@@ -24,8 +24,6 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import quoin.quantities.Quantities;
 import quoin.quantities.QuantityFormatException;
 import quoin.quantities.UnitPreferences;
@@ -35,6 +33,7 @@ import quoin.wheelangles.measure.Table;
 import quoin.wheelangles.measure.Worksheet;
 import quoin.workbench.Looks;
 import quoin.workbench.PlainListRenderer;
+import quoin.workbench.Typing;
 import quoin.workbench.WrapText;
 
 /** The fields of one way of measuring. Enter goes to the next one, from the last it records; a whole line typed spreads. */
@@ -183,7 +182,7 @@ final class MeasureForm extends JPanel {
         text.getAccessibleContext().setAccessibleName(field.name() + ", " + units.unit(field.dimension()).symbol());
         text.setToolTipText(field.name());
         fields.put(field.key(), text);
-        text.getDocument().addDocumentListener(new Typing(field.key(), text));
+        text.getDocument().addDocumentListener(new Typing(() -> tell(field.key(), text)));
         text.addActionListener(e -> enter(field.key()));
         text.addFocusListener(new FocusAdapter() {
             @Override
@@ -268,35 +267,9 @@ final class MeasureForm extends JPanel {
         fields.forEach((key, text) -> text.putClientProperty(OUTLINE, problems.containsKey(key) ? "error" : null));
     }
 
-    /** Tells what is typed in one field. */
-    private final class Typing implements DocumentListener {
-        private final String key;
-        private final JTextField text;
-
-        Typing(String key, JTextField text) {
-            this.key = key;
-            this.text = text;
-        }
-
-        private void tell() {
-            if (!filling) {
-                typed.accept(key, text.getText());
-            }
-        }
-
-        @Override
-        public void insertUpdate(DocumentEvent e) {
-            tell();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent e) {
-            tell();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent e) {
-            tell();
+    private void tell(String key, JTextField text) {
+        if (!filling) {
+            typed.accept(key, text.getText());
         }
     }
 

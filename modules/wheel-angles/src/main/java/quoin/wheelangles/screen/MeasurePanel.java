@@ -33,6 +33,7 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
 import quoin.workbench.Mark;
+import quoin.workbench.WidthOfTheWindow;
 import quoin.workbench.WrapText;
 
 /** The ways of measuring beside each other: a list, the form of the chosen one, its drawing and what follows. */
@@ -101,13 +102,10 @@ final class MeasurePanel extends JPanel {
         left.setBorder(Looks.padding(0.5, 0.9));
         JPanel right = Looks.column(drawing, caution, results, signs);
         right.setBorder(Looks.padding(0.5, 0.6));
-        JScrollPane scroll = new JScrollPane(new WidthOfTheView(Looks.twoColumns(left, right, LEFT_SHARE)));
-        scroll.setBorder(null);
-        scroll.getVerticalScrollBar().setUnitIncrement(Looks.em(2));
         JScrollPane list = new JScrollPane(ways);
         list.setBorder(BorderFactory.createMatteBorder(0, 0, 0, 1, Looks.line()));
         add(list, BorderLayout.LINE_START);
-        add(scroll, BorderLayout.CENTER);
+        add(WidthOfTheWindow.scrolledFromTheTop(Looks.twoColumns(left, right, LEFT_SHARE)), BorderLayout.CENTER);
     }
 
     private void onKeys() {

@@ -1,10 +1,6 @@
 package quoin.wheelangles.screen;
 
-import java.awt.CardLayout;
-import java.awt.Font;
 import java.awt.event.KeyEvent;
-import java.util.Optional;
-import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
@@ -13,11 +9,9 @@ import org.openide.util.NbBundle.Messages;
 import org.openide.windows.TopComponent;
 import org.openide.windows.WindowManager;
 import quoin.workbench.CurrentDay;
-import quoin.workbench.DaySnapshot;
 import quoin.workbench.DayWindow;
 import quoin.workbench.Looks;
 import quoin.workbench.StageWindow;
-import quoin.workbench.WrapText;
 
 /** Measuring by cords, plates, gauges, a sweep; the results go into the day as readings of the wheel angles. */
 @TopComponent.Description(preferredID = MeasureWindow.ID, persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
@@ -34,11 +28,8 @@ public final class MeasureWindow extends DayWindow {
     static final String ID = "measure-angles";
     private static final long serialVersionUID = 1L;
     private static final String STAGE = "wheel-angles";
-    private static final String EMPTY = "empty";
-    private static final String DAY = "day";
 
     private final transient CurrentDay current;
-    private final JPanel cards = new JPanel(new CardLayout());
     private final MeasurePanel panel;
 
     public MeasureWindow() {
@@ -46,16 +37,10 @@ public final class MeasureWindow extends DayWindow {
     }
 
     private MeasureWindow(CurrentDay current) {
-        super(Bundle.measure_title(), current);
+        super(Bundle.measure_title(), current, Stay.UNTIL_CLOSED);
         this.current = current;
         panel = new MeasurePanel(current, STAGE);
-        putClientProperty(PROP_CLOSING_DISABLED, false);
-        setDisplayName(Bundle.measure_title());
-        JPanel empty = Looks.column(new WrapText(Bundle.measure_noDay(), 1.5, Font.BOLD), new WrapText(Bundle.measure_noDayRemedy(), 1.2, Font.PLAIN));
-        empty.setBorder(Looks.padding(2, 2));
-        cards.add(empty, EMPTY);
-        cards.add(panel, DAY);
-        fill(cards);
+        fill(panel, Bundle.measure_noDay(), Bundle.measure_noDayRemedy());
         Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "back", () -> StageWindow.bringToFront(STAGE));
     }
 
@@ -70,9 +55,7 @@ public final class MeasureWindow extends DayWindow {
 
     @Override
     protected void dayChanged() {
-        Optional<DaySnapshot> day = current.snapshot();
-        ((CardLayout) cards.getLayout()).show(cards, day.isPresent() ? DAY : EMPTY);
-        day.ifPresent(panel::show);
+        current.snapshot().ifPresent(panel::show);
     }
 
     @Override

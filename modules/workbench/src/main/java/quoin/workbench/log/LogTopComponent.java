@@ -24,7 +24,7 @@ public final class LogTopComponent extends DayWindow {
     private final LogPanel panel;
 
     public LogTopComponent() {
-        super(Bundle.log_title(), CurrentDay.inUse());
+        super(Bundle.log_title(), CurrentDay.inUse(), Stay.ALWAYS);
         panel = new LogPanel(CurrentDay.inUse());
         fill(panel);
     }

@@ -27,7 +27,7 @@ public final class OrderTopComponent extends DayWindow {
     private final OrderPanel panel;
 
     public OrderTopComponent() {
-        super(Bundle.order_stages(), CurrentDay.inUse());
+        super(Bundle.order_stages(), CurrentDay.inUse(), Stay.ALWAYS);
         panel = new OrderPanel(CurrentDay.inUse());
         fill(panel);
         // The split would otherwise be worked out before the window is maximised and leave a few words' width.

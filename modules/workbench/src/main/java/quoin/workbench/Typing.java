@@ -1,4 +1,4 @@
-package quoin.preparation.sheet;
+package quoin.workbench;
 
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
@@ -18,6 +18,6 @@ public record Typing(Runnable changed) implements DocumentListener {
 
     @Override
     public void changedUpdate(DocumentEvent e) {
-        changed.run();
+        // of the looks of the text only
     }
 }
