@@ -132,6 +132,11 @@ public record ScaleFactors(List<Double> factors, List<Double> standard, List<Lis
         return new ScaleFactors(factors, standard, covariance, chi, Math.max(0, freedom));
     }
 
+    /** Correlation of the factors of two scales, -1 to 1. */
+    public double correlation(int one, int other) {
+        return covariance.get(one).get(other) / (standard.get(one) * standard.get(other));
+    }
+
     /** Chance of readings that agree no better than these where their uncertainties are right; 1 where nothing can be said. */
     public double agreement() {
         return degreesOfFreedom == 0 ? 1 : 1 - new ChiSquaredDistribution(degreesOfFreedom).cumulativeProbability(chiSquare);

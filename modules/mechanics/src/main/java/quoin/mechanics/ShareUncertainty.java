@@ -1,13 +1,14 @@
 package quoin.mechanics;
 
 import java.util.function.Predicate;
+import java.util.function.ToDoubleBiFunction;
 import quoin.car.Corner;
 import quoin.car.PerCorner;
 
 /**
- * Front, left and cross share with their uncertainty, by the law of propagation of uncertainty (JCGM 100:2008, 5.1.2)
- * with four independent scales: for a share s of total W, ds/dF is (1 - s)/W for a load inside it and -s/W for one
- * outside. A gain error common to all scales cancels and is not counted.
+ * Front, left and cross share with their uncertainty, by the law of propagation of uncertainty (JCGM 100:2008, 5.1.2 and
+ * 5.2.2): for a share s of total W, ds/dF is (1 - s)/W for a load inside it and -s/W for one outside. Errors are independent from
+ * scale to scale unless their covariance is given; a gain error common to all scales cancels.
  *
  * @param front (LF + RF) / total
  * @param left (LF + LR) / total
@@ -40,23 +41,34 @@ public record ShareUncertainty(Share front, Share left, Share cross) {
 
     /** The same with a standard uncertainty of its own for each load, in kgf. */
     public static ShareUncertainty of(PerCorner<Double> loadsKgf, PerCorner<Double> standardUncertaintyKgf) {
-        return new ShareUncertainty(share(loadsKgf, standardUncertaintyKgf, Corner::isFront),
-                share(loadsKgf, standardUncertaintyKgf, Corner::isLeft),
-                share(loadsKgf, standardUncertaintyKgf, corner -> corner == Corner.RF || corner == Corner.LR));
+        return of(loadsKgf, (one, other) -> one == other ? Math.pow(standardUncertaintyKgf.get(one), 2) : 0);
     }
 
-    private static Share share(PerCorner<Double> loads, PerCorner<Double> uncertainty, Predicate<Corner> inside) {
+    /**
+     * The same with errors that belong together.
+     *
+     * @param covarianceKgf2 covariance of the errors of two loads, kgf squared; symmetric, of one corner with itself its variance
+     */
+    public static ShareUncertainty of(PerCorner<Double> loadsKgf, ToDoubleBiFunction<Corner, Corner> covarianceKgf2) {
+        return new ShareUncertainty(share(loadsKgf, covarianceKgf2, Corner::isFront), share(loadsKgf, covarianceKgf2, Corner::isLeft),
+                share(loadsKgf, covarianceKgf2, corner -> corner == Corner.RF || corner == Corner.LR));
+    }
+
+    private static Share share(PerCorner<Double> loads, ToDoubleBiFunction<Corner, Corner> covariance, Predicate<Corner> inside) {
         double total = Shares.of(loads).totalKgf();
         double part = 0;
         for (Corner corner : Corner.values()) {
             part += inside.test(corner) ? loads.get(corner) : 0;
         }
         double share = part / total;
+        PerCorner<Double> slopes = PerCorner.of(c -> ((inside.test(c) ? 1 : 0) - share) / total);
         double variance = 0;
-        for (Corner corner : Corner.values()) {
-            double slope = ((inside.test(corner) ? 1 : 0) - share) / total;
-            variance += Math.pow(slope * uncertainty.get(corner), 2);
+        for (Corner one : Corner.values()) {
+            for (Corner other : Corner.values()) {
+                variance += slopes.get(one) * slopes.get(other) * covariance.applyAsDouble(one, other);
+            }
         }
-        return new Share(100 * share, 100 * Math.sqrt(variance));
+        // Rounding may leave a hair below nothing where the errors cancel.
+        return new Share(100 * share, 100 * Math.sqrt(Math.max(0, variance)));
     }
 }

@@ -56,6 +56,20 @@ class ShareUncertaintyPropertiesTest {
         assertEquals(here.left().standardPercent(), there.left().standardPercent(), 1e-10);
     }
 
+    /** An error that all four scales share cancels; without correlation it is what it was. */
+    @Property(tries = 300)
+    void whatAllScalesShareCancels(@ForAll long seed, @ForAll @DoubleRange(min = 0, max = 0.01) double gain) {
+        AnyCar any = new AnyCar(seed);
+        PerCorner<Double> loads = loads(any);
+        PerCorner<Double> errors = PerCorner.of(c -> any.between(0, 1));
+        ShareUncertainty own = ShareUncertainty.of(loads, errors);
+        ShareUncertainty shared = ShareUncertainty.of(loads, (one, other) -> loads.get(one) * loads.get(other) * gain * gain
+                + (one == other ? errors.get(one) * errors.get(one) : 0));
+        assertEquals(own.cross().standardPercent(), shared.cross().standardPercent(), 1e-6);
+        assertEquals(own.left().standardPercent(), shared.left().standardPercent(), 1e-6);
+        assertEquals(own.front().standardPercent(), shared.front().standardPercent(), 1e-6);
+    }
+
     private static void notLess(ShareUncertainty less, ShareUncertainty more) {
         assertTrue(more.front().standardPercent() >= less.front().standardPercent() - ROUNDING);
         assertTrue(more.left().standardPercent() >= less.left().standardPercent() - ROUNDING);

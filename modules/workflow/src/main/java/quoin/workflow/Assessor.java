@@ -61,7 +61,6 @@ final class Assessor {
     private final Map<Stage, List<ReadingId>> judged = new HashMap<>();
     private final Map<ReadingId, List<ReadingId>> parts = new HashMap<>();
     private final Map<ReadingId, List<Requirement>> needed = new HashMap<>();
-    private final Map<ReadingId, Map<Long, Map<Long, Double>>> undisturbed = new HashMap<>();
     private final Repeats repeats;
     private final Map<View, Map<ReadingId, Assessed>> known = Map.of(View.SHOWN, new HashMap<>(), View.COUNTING, new HashMap<>());
     private final Map<View, Optional<Target>> crossTargets = new HashMap<>();
@@ -166,10 +165,8 @@ final class Assessor {
         }
         Figure figure = picked.get().figure();
         List<Double> same = List.copyOf(sameState(figure).values());
-        double mean = Repeats.mean(same);
-        double u = repeats.ofTyped(figure, mean, same);
-        return assessed(reading, new Measured(mean, u, same.size(), figure.entry()), picked.get().freshness(), picked.get().reasons(),
-                target, picked.get().causes());
+        return assessed(reading, repeats.mean(figure, same), picked.get().freshness(), picked.get().reasons(), target,
+                picked.get().causes());
     }
 
     private Judged judge(Figure figure, List<String> outOfOrder) {
@@ -247,13 +244,13 @@ final class Assessor {
             return new Assessed(ReadingState.missing(reading, target(reading, view), u), List.of());
         }
         List<Double> together = together(reading, parts, view);
-        Measured measured = new Measured(value.getAsDouble(), repeats.ofDerived(reading, values, together), Math.max(1, together.size()),
-                entry);
+        List<Figure> figures = parts.stream().map(p -> day.latestAt(p, of(p, view).state().entry()).orElseThrow()).toList();
+        Measured measured = repeats.derived(reading, value.getAsDouble(), figures, values, together, entry);
         return assessed(reading, measured, freshness, List.copyOf(reasons), target(reading, view), all);
     }
 
     private Map<Long, Double> sameState(Figure figure) {
-        return undisturbed.computeIfAbsent(figure.reading(), r -> new HashMap<>()).computeIfAbsent(figure.entry(), e -> repeats.of(figure));
+        return repeats.of(figure);
     }
 
     /** The mean of what repeats a figure. */
@@ -287,6 +284,6 @@ final class Assessor {
         Optional<Verdict> verdict = judged
                 ? target.map(t -> Verdict.of(measured.value(), t.value(), t.tolerance(), measured.uncertainty())) : Optional.empty();
         return new Assessed(new ReadingState(reading, OptionalDouble.of(measured.value()), measured.count(), measured.entry(), freshness,
-                reasons, target, measured.uncertainty(), verdict), causes);
+                reasons, target, measured.uncertainty(), measured.lasting(), verdict), causes);
     }
 }

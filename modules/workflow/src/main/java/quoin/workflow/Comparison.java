@@ -28,7 +28,7 @@ public record Comparison(ReadingId reading, Optional<Measured> signed, Optional<
     static Comparison of(ReadingId reading, Optional<Measured> signed, ReadingState state) {
         boolean usable = state.value().isPresent() && (state.freshness() == Freshness.FRESH || state.freshness() == Freshness.DOUBTFUL);
         return new Comparison(reading, signed, usable ? Optional.of(new Measured(state.value().getAsDouble(), state.uncertainty(),
-                state.count(), state.entry())) : Optional.empty());
+                state.count(), state.entry(), state.lasting())) : Optional.empty());
     }
 
     /** Now less signed; empty where either is missing. A reading beside itself has not moved. */

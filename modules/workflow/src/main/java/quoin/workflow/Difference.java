@@ -4,7 +4,8 @@ package quoin.workflow;
  * The difference of two measured values and what can be said of it.
  *
  * @param amount      later less earlier, base unit
- * @param uncertainty standard uncertainty of the difference: both in squares under the root (JCGM 100:2008, 5.1.2)
+ * @param uncertainty standard uncertainty of the difference: both in squares under the root, less what both share (JCGM 100:2008,
+ *                    5.1.2 and 5.2.2)
  */
 public record Difference(double amount, double uncertainty) {
 
@@ -22,7 +23,10 @@ public record Difference(double amount, double uncertainty) {
     }
 
     public static Difference of(Measured earlier, Measured later) {
-        return new Difference(later.value() - earlier.value(), Math.hypot(earlier.uncertainty(), later.uncertainty()));
+        double shared = earlier.lasting().isSharedWith(later.lasting())
+                ? 2 * earlier.lasting().uncertainty() * later.lasting().uncertainty() : 0;
+        double squares = Math.pow(earlier.uncertainty(), 2) + Math.pow(later.uncertainty(), 2);
+        return new Difference(later.value() - earlier.value(), Math.sqrt(Math.max(0, squares - shared)));
     }
 
     /** Half width of the band that an unchanged car stays in with about 95 %: the expanded uncertainty, base unit. */

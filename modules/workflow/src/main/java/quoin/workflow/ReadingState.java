@@ -18,11 +18,12 @@ import quoin.car.Target;
  * @param freshness   whether it still tells how the car stands
  * @param reasons     why it is not fresh, in words, oldest first
  * @param target      target of the day; empty = none
- * @param uncertainty standard uncertainty, base unit: instrument step and repeatability
+ * @param uncertainty standard uncertainty, base unit: instrument step, repeatability, and that of the scales' corrections
+ * @param lasting     what of it stays the same from reading to reading
  * @param verdict     the value against the target; only where it is fresh or doubtful and has a target
  */
 public record ReadingState(ReadingId reading, OptionalDouble value, int count, long entry, Freshness freshness, List<String> reasons,
-        Optional<Target> target, double uncertainty, Optional<Verdict> verdict) {
+        Optional<Target> target, double uncertainty, Measured.Lasting lasting, Optional<Verdict> verdict) {
 
     public ReadingState {
         Objects.requireNonNull(reading, "reading");
@@ -30,10 +31,12 @@ public record ReadingState(ReadingId reading, OptionalDouble value, int count, l
         Objects.requireNonNull(freshness, "freshness");
         reasons = List.copyOf(reasons);
         Objects.requireNonNull(target, "target");
+        Objects.requireNonNull(lasting, "lasting");
         Objects.requireNonNull(verdict, "verdict");
     }
 
     static ReadingState missing(ReadingId reading, Optional<Target> target, double uncertainty) {
-        return new ReadingState(reading, OptionalDouble.empty(), 0, 0, Freshness.MISSING, List.of(), target, uncertainty, Optional.empty());
+        return new ReadingState(reading, OptionalDouble.empty(), 0, 0, Freshness.MISSING, List.of(), target, uncertainty,
+                Measured.Lasting.NONE, Optional.empty());
     }
 }

@@ -12,8 +12,8 @@ import quoin.car.ReadingKind;
 /**
  * Standard uncertainty of a reading in its base unit: the step of the instrument, step/sqrt(12) (JCGM 100:2008, F.2.2.1),
  * and the repeatability of settling and reading, added in squares. Repeatability starts at a usual value and gives way to
- * the spread of repeated readings as they come. Errors that stay the same all day (a tilted pad, a scale that reads
- * high) are not in it.
+ * the spread of repeated readings as they come. Errors that stay the same all day and were not looked for (a tilted pad, a
+ * scale that reads high) are not in it; what a test of the scales leaves uncertain is added by {@link LoadErrors}.
  */
 public final class ReadingUncertainty {
 

@@ -54,8 +54,7 @@ public final class ReadingsAt {
         List<Double> together = together(reading, figures);
         OptionalDouble value = Derived.formula(reading.kind(), values);
         long last = means.stream().mapToLong(Measured::entry).max().orElseThrow();
-        return value.isEmpty() ? Optional.empty() : Optional.of(new Measured(value.getAsDouble(),
-                repeats.ofDerived(reading, values, together), Math.max(1, together.size()), last));
+        return value.isEmpty() ? Optional.empty() : Optional.of(repeats.derived(reading, value.getAsDouble(), figures, values, together, last));
     }
 
     /** Values of a derived reading where all its parts were read in one entry. */

@@ -1,11 +1,16 @@
 package quoin.workflow;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
+import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.logbook.Conditions;
@@ -25,17 +30,25 @@ final class Repeats {
     private final Timeline timeline;
     private final Causes causes;
     private final ReadingUncertainty uncertainty;
+    private final LoadErrors loads;
     private final Map<ReadingKind, RepeatSpread> spreads = new EnumMap<>(ReadingKind.class);
+    private final Map<ReadingId, Map<Long, Map<Long, Double>>> known = new HashMap<>();
+    private List<List<double[]>> weighings;
 
     Repeats(Day day, Timeline timeline, Causes causes, ReadingUncertainty uncertainty) {
         this.day = day;
         this.timeline = timeline;
         this.causes = causes;
         this.uncertainty = uncertainty;
+        this.loads = new LoadErrors(day);
     }
 
     /** Values of a typed reading by entry that repeat the figure, its own first, newest first. */
     Map<Long, Double> of(Figure figure) {
+        return known.computeIfAbsent(figure.reading(), r -> new HashMap<>()).computeIfAbsent(figure.entry(), e -> find(figure));
+    }
+
+    private Map<Long, Double> find(Figure figure) {
         ReadingId reading = figure.reading();
         long since = causes.lastDisturbance(reading, figure.entry());
         double far = FAR * Math.sqrt(2) * uncertainty.of(reading, new double[] {figure.value()}, List.of(), figure.instrumentUncertainty());
@@ -52,26 +65,79 @@ final class Repeats {
 
     /** The mean of a typed reading's repeats. */
     Measured mean(Figure figure) {
-        List<Double> values = List.copyOf(of(figure).values());
+        return mean(figure, List.copyOf(of(figure).values()));
+    }
+
+    /** The mean of some values that repeat the figure. */
+    Measured mean(Figure figure, List<Double> values) {
         double mean = mean(values);
-        double u = ofTyped(figure, mean, values);
-        return new Measured(mean, u, values.size(), figure.entry());
+        return new Measured(mean, ofTyped(figure, mean, values), values.size(), figure.entry(), loads.of(figure, mean));
     }
 
     /** Uncertainty of the mean of a typed reading's repeats, with the spread of everything of its kind that was read twice. */
-    double ofTyped(Figure figure, double mean, List<Double> values) {
+    private double ofTyped(Figure figure, double mean, List<Double> values) {
         RepeatSpread spread = spreads.computeIfAbsent(figure.reading().kind(), k -> RepeatSpread.of(day, k, this));
         return uncertainty.ofMean(figure.reading(), new double[] {mean}, spread.freedom() > 0 ? spread : RepeatSpread.NONE.with(values),
                 figure.instrumentUncertainty(), values.size());
     }
 
-    static double mean(List<Double> values) {
+    private static double mean(List<Double> values) {
         return values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
     }
 
-    /** Uncertainty of a derived reading whose parts are means. */
-    double ofDerived(ReadingId reading, double[] parts, List<Double> together) {
-        return uncertainty.ofMean(reading, parts, together, OptionalDouble.empty(), Math.max(1, together.size()));
+    /**
+     * A derived reading whose parts are means. What is made of loads has the spread of all whole weighings of the day, and what the
+     * scales leave uncertain; the latter once, however many readings the mean is taken of.
+     *
+     * @param figures  the figures of its parts
+     * @param parts    their means, in the same order
+     * @param together its values where all parts were read in one entry, in the same state of the car
+     */
+    Measured derived(ReadingId reading, double value, List<Figure> figures, double[] parts, List<Double> together, long entry) {
+        int count = Math.max(1, together.size());
+        if (!LoadErrors.isMadeOfLoads(reading.kind())) {
+            double u = uncertainty.ofMean(reading, parts, RepeatSpread.NONE.with(together), OptionalDouble.empty(), count);
+            return new Measured(value, u, count, entry);
+        }
+        LoadErrors.Scales scales = loads.of(reading.kind(), figures, parts);
+        RepeatSpread pooled = spreads.computeIfAbsent(reading.kind(), this::spreadOfWeighings);
+        double u = uncertainty.ofMean(reading, parts, pooled.freedom() > 0 ? pooled : RepeatSpread.NONE.with(together),
+                OptionalDouble.of(scales.stepsUncertainty()), count);
+        return new Measured(value, Math.hypot(u, scales.lasting().uncertainty()), count, entry, scales.lasting());
+    }
+
+    private RepeatSpread spreadOfWeighings(ReadingKind kind) {
+        RepeatSpread all = RepeatSpread.NONE;
+        for (List<double[]> group : weighings()) {
+            all = all.with(group.stream().map(four -> Derived.formula(kind, four)).filter(OptionalDouble::isPresent)
+                    .map(OptionalDouble::getAsDouble).toList());
+        }
+        return all;
+    }
+
+    /** Settled weighings of all four corners in one entry, those together that repeat one another. */
+    private List<List<double[]>> weighings() {
+        if (weighings == null) {
+            weighings = new ArrayList<>();
+            Set<Long> seen = new HashSet<>();
+            List<Figure> first = day.history(ReadingId.of(ReadingKind.LOAD, Corner.LF));
+            for (int i = first.size() - 1; i >= 0; i--) {
+                long entry = first.get(i).entry();
+                List<Map<Long, Double>> columns = new ArrayList<>();
+                for (Corner corner : Corner.values()) {
+                    columns.add(day.latestAt(ReadingId.of(ReadingKind.LOAD, corner), entry).filter(f -> f.entry() == entry).map(this::of)
+                            .orElse(Map.of()));
+                }
+                List<double[]> group = new ArrayList<>();
+                for (Long at : columns.get(0).keySet()) {
+                    if (timeline.at(at).settled() && columns.stream().allMatch(c -> c.containsKey(at)) && seen.add(at)) {
+                        group.add(columns.stream().mapToDouble(c -> c.get(at)).toArray());
+                    }
+                }
+                weighings.add(group);
+            }
+        }
+        return weighings;
     }
 
     private boolean alike(Figure one, Figure other) {

@@ -1,10 +1,12 @@
 package quoin.workflow;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import quoin.car.Corner;
 import quoin.car.PerCorner;
 import quoin.car.ReadingId;
@@ -19,15 +21,22 @@ import quoin.logbook.Measurement;
  *
  * @param factors  shown over true, per corner the scale stands at
  * @param standard standard uncertainty of each factor
+ * @param related  correlation of the factors, row by row, LF RF LR RR
  * @param entry    the entry of the test
+ * @param source   names the test among those of all days
  */
-public record ScaleCorrection(PerCorner<Double> factors, PerCorner<Double> standard, long entry) {
+public record ScaleCorrection(PerCorner<Double> factors, PerCorner<Double> standard, List<List<Double>> related, long entry, String source) {
 
     /** Subject of the check that holds the factors, under {@code factor.LF} and {@code u.LF} and so on. */
     public static final String SUBJECT = "scales";
     /** Method of a reading that was corrected. */
     public static final String METHOD = "scale-factors";
     private static final String TEST = "; test of entry ";
+    private static final String TEST_KEY = "test";
+
+    public ScaleCorrection {
+        related = List.copyOf(related);
+    }
 
     /** Key of a corner's factor in the check. */
     public static String factorKey(Corner corner) {
@@ -39,11 +48,42 @@ public record ScaleCorrection(PerCorner<Double> factors, PerCorner<Double> stand
         return "u." + corner;
     }
 
+    /** Key of the correlation of two corners' factors in the check; the order of the two does not matter. */
+    public static String correlationKey(Corner one, Corner other) {
+        return one.ordinal() < other.ordinal() ? "r." + one + "." + other : "r." + other + "." + one;
+    }
+
     /** The correction in force; empty where the scales were not tested today. */
     public static Optional<ScaleCorrection> of(Day day) {
-        return day.check(SUBJECT).filter(c -> c.results().keySet().stream().anyMatch(k -> k.startsWith("factor.")))
-                .map(c -> new ScaleCorrection(PerCorner.of(k -> c.result(factorKey(k)).orElse(1)),
-                        PerCorner.of(k -> c.result(uncertaintyKey(k)).orElse(0)), c.number()));
+        return day.check(SUBJECT).flatMap(ScaleCorrection::of);
+    }
+
+    /** What a check found; empty where it is none of the scales. Factors whose correlation it does not state are independent. */
+    static Optional<ScaleCorrection> of(Entry.Check check) {
+        if (!check.subject().equals(SUBJECT) || check.results().keySet().stream().noneMatch(k -> k.startsWith("factor."))) {
+            return Optional.empty();
+        }
+        List<List<Double>> related = Stream.of(Corner.values()).map(one -> Stream.of(Corner.values())
+                .map(other -> one == other ? Double.valueOf(1) : check.result(correlationKey(one, other)).orElse(0)).toList()).toList();
+        return Optional.of(new ScaleCorrection(PerCorner.of(k -> check.result(factorKey(k)).orElse(1)),
+                PerCorner.of(k -> check.result(uncertaintyKey(k)).orElse(0)), related, check.number(),
+                check.number() + "@" + check.header().time()));
+    }
+
+    /** Number of the entry of the test a reading was put right by; empty where it was not. */
+    static Optional<Long> test(Entry.Reading reading) {
+        return reading.measured().filter(m -> m.method().equals(METHOD)).map(m -> m.raw(TEST_KEY)
+                .orElseGet(() -> m.words().substring(m.words().lastIndexOf(' ') + 1))).filter(n -> n.matches("\\d{1,18}")).map(Long::valueOf);
+    }
+
+    /** Relative standard uncertainty of the factor of a corner's scale. */
+    double relative(Corner corner) {
+        return standard.get(corner) / factors.get(corner);
+    }
+
+    /** Relative covariance of the factors of two corners' scales. */
+    double relativeCovariance(Corner one, Corner other) {
+        return related.get(one.ordinal()).get(other.ordinal()) * relative(one) * relative(other);
     }
 
     /**
@@ -65,11 +105,13 @@ public record ScaleCorrection(PerCorner<Double> factors, PerCorner<Double> stand
                 double right = read / factors.get(corner);
                 values.put(load, right);
                 raw.put(load.toString(), Double.toString(read));
-                uncertainty.put(load, Math.hypot(stepKg / Math.sqrt(12), right * standard.get(corner)));
+                uncertainty.put(load, Math.hypot(stepKg / Math.sqrt(12), right * relative(corner)));
             }
         }
+        String words = words(raw, Long.toString(entry));
+        raw.put(TEST_KEY, Long.toString(entry));
         return new Entry.Reading(reading.header(), values, reading.typed(), reading.source(),
-                Optional.of(new Measurement(METHOD, raw, words(raw, Long.toString(entry)), uncertainty)));
+                Optional.of(new Measurement(METHOD, raw, words, uncertainty)));
     }
 
     private static String words(Map<String, String> raw, String test) {
@@ -98,7 +140,7 @@ public record ScaleCorrection(PerCorner<Double> factors, PerCorner<Double> stand
             values.put(load, kg * reading.values().get(load) / before);
             raw.put(load.toString(), Double.toString(kg));
         });
-        String test = old.words().substring(old.words().lastIndexOf(' ') + 1);
+        String test = Long.toString(test(reading).orElseThrow());
         return new Entry.Reading(reading.header(), values, reading.typed(), reading.source(),
                 Optional.of(new Measurement(METHOD, raw, words(raw, test), old.standardUncertainty())));
     }

@@ -54,7 +54,7 @@ class PlaceAndCarTest {
         assertEquals(100, right.values().get(LF), 1e-9);
         assertEquals(120, right.values().get(RR), 1e-9, "not tested, left alone");
         assertEquals(Optional.of(100.5), ScaleCorrection.shown(right, LF));
-        assertEquals(Math.hypot(0.2 / Math.sqrt(12), 0.1), right.measured().orElseThrow().uncertaintyOf(LF).getAsDouble(), 1e-12);
+        assertEquals(Math.hypot(0.2 / Math.sqrt(12), 100 * 0.001 / 1.005), right.measured().orElseThrow().uncertaintyOf(LF).getAsDouble(), 1e-12);
         assertTrue(right.measured().orElseThrow().words().contains("LF 100.5 kg"), right.measured().toString());
         assertSame(right, correction.applied(right, 0.2), "never twice");
         Entry.Reading slip = ScaleCorrection.retyped(right, Map.of(LF, 105.525));

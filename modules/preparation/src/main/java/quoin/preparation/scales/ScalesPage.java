@@ -219,6 +219,13 @@ public final class ScalesPage implements Page {
             results.put(ScaleCorrection.factorKey(corner), found.factors().get(corner.ordinal()));
             results.put(ScaleCorrection.uncertaintyKey(corner), found.standard().get(corner.ordinal()));
         }
+        for (Corner one : Corner.values()) {
+            for (Corner other : Corner.values()) {
+                if (one.ordinal() < other.ordinal()) {
+                    results.put(ScaleCorrection.correlationKey(one, other), found.correlation(one.ordinal(), other.ordinal()));
+                }
+            }
+        }
         Measurement measured = new Measurement(test.id(), raw, new ScaleWords(day.units().preferences()).summary(found), Map.of());
         if (current.record(stage, h -> new Entry.Check(h, ScaleCorrection.SUBJECT, results, measured))) {
             message.setText(Bundle.scales_recorded());

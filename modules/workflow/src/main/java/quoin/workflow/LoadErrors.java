@@ -1,0 +1,101 @@
+package quoin.workflow;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleBiFunction;
+import quoin.car.Corner;
+import quoin.car.PerCorner;
+import quoin.car.ReadingKind;
+import quoin.logbook.Day;
+import quoin.logbook.Entry;
+import quoin.logbook.Figure;
+import quoin.mechanics.ShareUncertainty;
+
+/**
+ * What the scales themselves leave uncertain in loads and in what is made of them, settling aside: the steps of the displays, and
+ * the factors the readings were put right by. The factors of one test belong together (JCGM 100:2008, 5.2.2): what all four
+ * scales read high alike drops out of every share. A mean of several readings has their error once and in full.
+ */
+final class LoadErrors {
+
+    /**
+     * @param stepsUncertainty standard uncertainty from the displays alone, base unit of the reading
+     * @param lasting          from the factors of the scales
+     */
+    record Scales(double stepsUncertainty, Measured.Lasting lasting) {
+    }
+
+    private final Map<Long, ScaleCorrection> byReading = new HashMap<>();
+    private final double stepKg;
+
+    LoadErrors(Day day) {
+        stepKg = day.car().instruments().scaleResolutionKg() / Math.sqrt(12);
+        Map<Long, ScaleCorrection> tests = new HashMap<>();
+        for (Entry entry : day.effective()) {
+            if (entry instanceof Entry.Check check) {
+                ScaleCorrection.of(check).ifPresent(c -> tests.put(check.number(), c));
+            } else if (entry instanceof Entry.Reading reading && !tests.isEmpty()) {
+                ScaleCorrection.test(reading).map(tests::get).ifPresent(c -> byReading.put(reading.number(), c));
+            }
+        }
+    }
+
+    static boolean isMadeOfLoads(ReadingKind kind) {
+        return switch (kind) {
+            case TOTAL, CROSS, FRONT_SHARE, LEFT_SHARE -> true;
+            default -> false;
+        };
+    }
+
+    private Optional<ScaleCorrection> correction(Figure figure) {
+        return Optional.ofNullable(byReading.get(figure.entry())).filter(c -> figure.reading().kind() == ReadingKind.LOAD);
+    }
+
+    /** What the factor of its scale leaves uncertain in a load; none for any other reading. */
+    Measured.Lasting of(Figure figure, double loadKg) {
+        return correction(figure).map(c -> new Measured.Lasting(loadKg * c.relative(Corner.valueOf(figure.reading().place())), c.source()))
+                .orElse(Measured.Lasting.NONE);
+    }
+
+    /**
+     * For a reading that is made of the four loads.
+     *
+     * @param figures the four, LF RF LR RR
+     * @param loadsKg their values
+     */
+    Scales of(ReadingKind kind, List<Figure> figures, double[] loadsKg) {
+        PerCorner<Double> loads = PerCorner.of(c -> loadsKg[c.ordinal()]);
+        List<Optional<ScaleCorrection>> tests = new ArrayList<>();
+        figures.forEach(f -> tests.add(correction(f)));
+        double steps = uncertainty(kind, loads, (one, other) -> one != other ? 0
+                : Math.pow(tests.get(one.ordinal()).isPresent() ? stepKg : figures.get(one.ordinal()).instrumentUncertainty().orElse(stepKg), 2));
+        double factors = uncertainty(kind, loads, (one, other) -> tests.get(one.ordinal()).filter(t -> tests.get(other.ordinal())
+                .filter(o -> o.entry() == t.entry()).isPresent())
+                .map(t -> loads.get(one) * loads.get(other) * t.relativeCovariance(one, other)).orElse(0.0));
+        boolean alike = tests.stream().allMatch(t -> t.isPresent() && t.get().entry() == tests.get(0).orElseThrow().entry());
+        return new Scales(steps, new Measured.Lasting(factors, alike ? tests.get(0).orElseThrow().source() : ""));
+    }
+
+    private static double uncertainty(ReadingKind kind, PerCorner<Double> loads, ToDoubleBiFunction<Corner, Corner> covariance) {
+        ShareUncertainty shares = ShareUncertainty.of(loads, covariance);
+        return switch (kind) {
+            case CROSS -> shares.cross().standardPercent();
+            case FRONT_SHARE -> shares.front().standardPercent();
+            case LEFT_SHARE -> shares.left().standardPercent();
+            default -> ofSum(covariance);
+        };
+    }
+
+    private static double ofSum(ToDoubleBiFunction<Corner, Corner> covariance) {
+        double variance = 0;
+        for (Corner one : Corner.values()) {
+            for (Corner other : Corner.values()) {
+                variance += covariance.applyAsDouble(one, other);
+            }
+        }
+        return Math.sqrt(Math.max(0, variance));
+    }
+}
