@@ -13,6 +13,7 @@ import quoin.mechanics.MassMoves;
 import quoin.mechanics.MassPlacement;
 import quoin.mechanics.MassPlacement.Wish;
 import quoin.mechanics.PointMass;
+import quoin.mechanics.SearchWatch;
 import quoin.mechanics.SpacePoint;
 import quoin.quantities.Dimension;
 import quoin.quantities.QuantityFormat;
@@ -29,6 +30,9 @@ import quoin.workbench.DaySnapshot;
     "# {0} - distance", "moves.behind={0} behind the front axle", "# {0} - distance", "moves.ahead={0} ahead of the front axle",
     "# {0} - distance", "moves.left={0} left of centre", "# {0} - distance", "moves.right={0} right of centre",
     "# {0} - height", "moves.high={0} high",
+    "# {0} - name", "# {1} - mass", "# {2} - place", "moves.own=Move {0} ({1}) to {2}",
+    "# {0} - name", "# {1} - mass", "# {2} - place", "moves.ownOn=Put in {0} ({1}): {2}",
+    "# {0} - name", "# {1} - mass", "moves.ownOff=Take out {0} ({1})",
     "# {0} - reason", "moves.tooMany=Moves of the masses on board were not searched: {0}"})
 final class MoveChoices {
 
@@ -61,13 +65,17 @@ final class MoveChoices {
                 .filter(m -> m.massKg() > 0).toList();
     }
 
-    /** Moves of what is on board first, then ballast by place, the least first. */
-    static List<Way> ways(DaySnapshot day, Standing standing, Wish wish, double pieceKg) {
+    /**
+     * Moves of what is on board first, then ballast by place, the least first. May take seconds.
+     *
+     * @throws java.util.concurrent.CancellationException where the watch gives up
+     */
+    static List<Way> ways(DaySnapshot day, Standing standing, Wish wish, double pieceKg, SearchWatch watch) {
         List<Way> ways = new ArrayList<>();
         Car car = standing.car();
         List<MassZone> zones = car.masses().zones();
         if (!movable(car).isEmpty() && !zones.isEmpty()) {
-            ways.add(moves(day, standing, wish));
+            ways.add(moves(day, standing, wish, watch));
         }
         List<Way> added = new ArrayList<>();
         for (MassZone zone : zones) {
@@ -79,13 +87,13 @@ final class MoveChoices {
         return ways;
     }
 
-    private static Way moves(DaySnapshot day, Standing standing, Wish wish) {
+    private static Way moves(DaySnapshot day, Standing standing, Wish wish, SearchWatch watch) {
         Car car = standing.car();
         List<MassMoves.Item> items = movable(car).stream().map(m -> new MassMoves.Item(m.name(), m.massKg(),
                 new SpacePoint(m.xMm(), m.yMm(), m.zMm()))).toList();
         MassMoves.Moved moved;
         try {
-            moved = MassMoves.best(standing.model(), items, car.masses().zones(), wish);
+            moved = MassMoves.best(standing.model(), items, car.masses().zones(), wish, watch);
         } catch (InvalidInputException e) {
             return new Way(Bundle.moves_tooMany(e.getMessage()), List.of(), false, car.masses().known());
         }
@@ -115,20 +123,25 @@ final class MoveChoices {
         return new Way(Bundle.moves_add(mass(day, placed.massKg()), placed.zone().name(), place(day, placed.place())), placed.change(), true, kept);
     }
 
-    /** A move of the racer's own. */
-    static Way own(DaySnapshot day, Car car, KnownMass item, SpacePoint to) {
-        KnownMass moved = new KnownMass(item.name(), item.role(), item.massKg(), to.xMm(), to.yMm(), to.zMm());
-        List<KnownMass> kept = new ArrayList<>(car.masses().known());
-        Optional<KnownMass> on = kept.stream().filter(item::equals).findFirst();
+    /**
+     * A move of the racer's own.
+     *
+     * @param listed the mass among those of the car; empty = one the car does not know
+     * @param name   of the thing
+     * @param from   where it is; empty = it comes on board
+     * @param to     where it shall be; empty = it is taken off the car
+     */
+    static Way own(DaySnapshot day, Optional<KnownMass> listed, String name, double massKg, Optional<SpacePoint> from, Optional<SpacePoint> to) {
+        List<KnownMass> kept = new ArrayList<>(day.car().masses().known());
         List<PointMass> masses = new ArrayList<>();
-        if (on.isPresent()) {
-            kept.set(kept.indexOf(item), moved);
-            masses.add(Standing.mass(item).removed());
-        } else {
-            kept.add(moved);
-        }
-        masses.add(Standing.mass(moved));
-        String words = Bundle.moves_move(Bundle.moves_one(item.name(), mass(day, item.massKg()), "", place(day, to)));
+        from.ifPresent(f -> masses.add(new PointMass(-massKg, f)));
+        to.ifPresent(t -> masses.add(new PointMass(massKg, t)));
+        listed.ifPresent(kept::remove);
+        KnownMass.Role role = listed.map(KnownMass::role).orElse(from.isPresent() ? KnownMass.Role.PART : KnownMass.Role.BALLAST);
+        to.ifPresent(t -> kept.add(new KnownMass(name, role, massKg, t.xMm(), t.yMm(), t.zMm())));
+        String kg = mass(day, massKg);
+        String words = to.isEmpty() ? Bundle.moves_ownOff(name, kg)
+                : from.isEmpty() ? Bundle.moves_ownOn(name, kg, place(day, to.get())) : Bundle.moves_own(name, kg, place(day, to.get()));
         return new Way(words, masses, true, kept);
     }
 

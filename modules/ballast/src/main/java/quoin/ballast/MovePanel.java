@@ -25,6 +25,8 @@ import quoin.quantities.Dimension;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.InertText;
+import quoin.workbench.LongWork;
+import quoin.workbench.LongWorkBar;
 import quoin.workbench.Looks;
 import quoin.workbench.ReadingFormat;
 import quoin.workbench.WidthOfTheWindow;
@@ -32,7 +34,9 @@ import quoin.workbench.WrapText;
 
 /** Moving mass: what it does, the least of it for wanted shares, and the lists of what may be moved and where to. */
 @Messages({
-    "move.wish=Wanted shares", "move.ways=Ways there: choose one to see its readings", "move.result=Readings then, springs and perches untouched",
+    "move.wish=Wanted shares", "move.own=Or a move of my own", "move.searching=Trying every choice", "move.nothing=Nothing is moved yet.",
+    "move.stopped=The search was stopped. Change a figure above to search again, or list fewer masses or places.",
+    "move.ways=Ways there: choose one to see its readings", "move.result=Readings then, springs and perches untouched",
     "move.front=Front share", "move.left=Left share", "move.tolerance=Within", "move.piece=Ballast in pieces of",
     "move.blankRemark=blank = any", "move.pieceRemark=blank = any mass",
     "move.rule=Front share and left share change only by moving or changing mass: no perch, pushrod or pad does it. Do it before the cross weight.",
@@ -42,6 +46,7 @@ import quoin.workbench.WrapText;
     "move.noWish=Type the front share or the left share you want.",
     "move.noZones=State where ballast may be fixed, below, and keep it on the car: ways are searched among those places.",
     "# {0} - mass", "# {1} - share", "# {2} - rise", "move.cost=Cost: {0} ({1} of the car), centre of gravity {2}.",
+    "# {0} - mass", "# {1} - rise", "move.gain=Gain: {0} lighter, centre of gravity {1}.",
     "# {0} - rise", "move.costFree=Cost: no mass, centre of gravity {0}.",
     "# {0} - miss", "move.near=The nearest that is possible: {0} short of the wish.",
     "move.done=Re&cord as done", "move.items=Masses that may be moved", "move.zones=Places where ballast may be fixed",
@@ -55,13 +60,17 @@ final class MovePanel extends JPanel {
     private static final double USUAL_TOLERANCE_PERCENT = 0.1;
 
     private final transient CurrentDay current;
-    private final Form form = new Form(this::update);
+    private final Form form = new Form(() -> {
+        showsOwn = false;
+        update();
+    });
     private final transient Form.Figure front = form.add(Bundle.move_front(), Dimension.PERCENT, Bundle.move_blankRemark());
     private final transient Form.Figure left = form.add(Bundle.move_left(), Dimension.PERCENT, Bundle.move_blankRemark());
     private final transient Form.Figure tolerance = form.add(Bundle.move_tolerance(), Dimension.PERCENT, "");
     private final transient Form.Figure piece = form.add(Bundle.move_piece(), Dimension.MASS, Bundle.move_pieceRemark());
     private final JPanel ways = new JPanel(new BorderLayout());
-    private final WrapText cost = new WrapText("", 1, Font.BOLD);
+    private final WrapText what = new WrapText("", 1, Font.BOLD);
+    private final WrapText cost = new WrapText("");
     private final ChangeTable table = new ChangeTable();
     private final javax.swing.JButton done = Looks.button(Bundle.move_done(), this::recordDone);
     private final RowsForm items = new RowsForm(List.of(new RowsForm.Column(Bundle.move_mass(), Dimension.MASS),
@@ -70,22 +79,36 @@ final class MovePanel extends JPanel {
     private final RowsForm zones = new RowsForm(List.of(new RowsForm.Column(Bundle.move_rear(), Dimension.LENGTH),
             new RowsForm.Column(Bundle.move_frontX(), Dimension.LENGTH), new RowsForm.Column(Bundle.move_right(), Dimension.LENGTH),
             new RowsForm.Column(Bundle.move_leftY(), Dimension.LENGTH), new RowsForm.Column(Bundle.move_z(), Dimension.LENGTH)));
+    private final OwnMove own;
+    private final transient LongWork<List<Way>> search = new LongWork<>("quoin mass moves", found -> update(), this::progress);
+    private final LongWorkBar searching = new LongWorkBar(Bundle.move_searching(), search::stop);
     private transient Optional<Way> chosen = Optional.empty();
     private int chosenIndex;
+    /** The last thing touched is what is shown: the ways, or the move of the racer's own. */
+    private boolean showsOwn;
+
+    /** What the ways are an answer to. */
+    private record Question(long revision, Wish wish, double pieceKg) {
+    }
 
     MovePanel(CurrentDay current) {
         super(new BorderLayout());
         this.current = current;
+        own = new OwnMove(current, () -> {
+            showsOwn = true;
+            update();
+        });
         JPanel rule = Looks.column(new WrapText(Bundle.move_rule(), 1, Font.BOLD), new WrapText(Bundle.move_caution()));
         rule.setBorder(Looks.padding(0.4, 0.9));
         JPanel result = new JPanel(new BorderLayout(0, Looks.em(0.4)));
         JPanel button = new JPanel(new java.awt.FlowLayout(java.awt.FlowLayout.LEADING, 0, 0));
         button.add(done);
-        result.add(Looks.column(cost, button), BorderLayout.NORTH);
+        result.add(Looks.column(what, cost, button), BorderLayout.NORTH);
         result.add(table, BorderLayout.CENTER);
         JPanel keep = new JPanel(new java.awt.FlowLayout(java.awt.FlowLayout.LEADING, Looks.em(0.9), 0));
         keep.add(Looks.button(Bundle.move_keep(), this::keep));
-        JPanel leftSide = Looks.column(Looks.section(Bundle.move_wish(), form), Looks.section(Bundle.move_ways(), ways));
+        JPanel leftSide = Looks.column(Looks.section(Bundle.move_wish(), form), Looks.section(Bundle.move_ways(), Looks.column(searching, ways)),
+                Looks.section(Bundle.move_own(), own));
         add(WidthOfTheWindow.scrolledFromTheTop(Looks.column(rule, Looks.twoColumns(leftSide, Looks.section(Bundle.move_result(), result), 0.44),
                 Looks.section(Bundle.move_items(), items), Looks.section(Bundle.move_zones(), zones), keep)), BorderLayout.CENTER);
     }
@@ -100,6 +123,7 @@ final class MovePanel extends JPanel {
 
     private void show(DaySnapshot day) {
         form.begin(day.units());
+        own.show(day);
         items.show(MoveChoices.movable(day.car()).stream().map(m -> new RowsForm.Line(m.name(), List.of(m.massKg(), m.xMm(), m.yMm(), m.zMm())))
                 .toList(), day.units());
         zones.show(day.car().masses().zones().stream().map(z -> new RowsForm.Line(z.name(), List.of(z.rearXMm(), z.frontXMm(), z.rightYMm(),
@@ -115,13 +139,42 @@ final class MovePanel extends JPanel {
         if (!missing.isEmpty() || form.hasProblems()) {
             ways.removeAll();
             ways.add(new WrapText(missing), BorderLayout.NORTH);
-            chosen = Optional.empty();
-            standing.ifPresentOrElse(s -> result(day, s, Optional.empty(), Optional.empty()), () -> table.setVisible(false));
+            search.forget();
+            searching.show(search);
             ways.revalidate();
+            standing.ifPresentOrElse(s -> result(day, s, ownWay(day), Optional.empty()), this::nothing);
             return;
         }
         Wish wish = new Wish(wantedFront, wantedLeft, within);
-        showWays(day, standing.get(), wish, MoveChoices.ways(day, standing.get(), wish, pieceKg));
+        Standing from = standing.get();
+        Optional<List<Way>> all = search.ask(new Question(day.day().revision(), wish, pieceKg),
+                watch -> MoveChoices.ways(day, from, wish, pieceKg, watch));
+        searching.show(search);
+        if (all.isPresent()) {
+            showWays(day, from, wish, all.get());
+        } else {
+            ways.removeAll();
+            ways.add(new WrapText(search.isBusy() ? "" : Bundle.move_stopped()), BorderLayout.NORTH);
+            ways.revalidate();
+            result(day, from, ownWay(day), Optional.empty());
+        }
+    }
+
+    private void progress(double share) {
+        searching.progress(share);
+    }
+
+    private Optional<Way> ownWay(DaySnapshot day) {
+        Optional<Way> typed = own.way(day);
+        return showsOwn ? typed : Optional.empty();
+    }
+
+    private void nothing() {
+        chosen = Optional.empty();
+        done.setEnabled(false);
+        what.setText(Bundle.move_weighFirst());
+        cost.setText("");
+        table.setVisible(false);
     }
 
     private void showWays(DaySnapshot day, Standing standing, Wish wish, List<Way> all) {
@@ -133,12 +186,13 @@ final class MovePanel extends JPanel {
         for (int i = 0; i < all.size(); i++) {
             Way way = all.get(i);
             int index = i;
-            JRadioButton button = new JRadioButton(InertText.wrapping(way.words()), i == chosenIndex);
+            JRadioButton button = new JRadioButton(InertText.wrapping(way.words()), i == chosenIndex && !showsOwn);
             InertText.laidOut(button);
             button.getAccessibleContext().setAccessibleName(way.words());
             button.setEnabled(way.possible());
             button.addActionListener(e -> {
                 chosenIndex = index;
+                showsOwn = false;
                 result(day, standing, Optional.of(way), Optional.of(wish));
             });
             group.add(button);
@@ -148,7 +202,8 @@ final class MovePanel extends JPanel {
         ways.add(Looks.column(lines.toArray(java.awt.Component[]::new)), BorderLayout.NORTH);
         ways.revalidate();
         ways.repaint();
-        result(day, standing, Optional.of(all.get(chosenIndex)), Optional.of(wish));
+        Optional<Way> typed = ownWay(day);
+        result(day, standing, showsOwn ? typed : Optional.of(all.get(chosenIndex)), Optional.of(wish));
     }
 
     private void result(DaySnapshot day, Standing standing, Optional<Way> way, Optional<Wish> wish) {
@@ -159,6 +214,7 @@ final class MovePanel extends JPanel {
             var masses = way.map(Way::masses).orElse(List.of());
             Equilibrium then = standing.after(masses);
             table.show(day, Standing.readings(standing.car(), standing.now()), Standing.readings(standing.car(), then));
+            what.setText(way.map(Way::words).orElse(Bundle.move_nothing()));
             cost.setText(way.isEmpty() ? "" : costWords(day, standing, way.get(), then, wish));
         } catch (NoEquilibriumException e) {
             cost.setText(e.getMessage());
@@ -170,7 +226,8 @@ final class MovePanel extends JPanel {
         String rise = format.change(ReadingId.ofCar(ReadingKind.CG_HEIGHT), standing.cgRiseMm(way.masses()));
         double kg = way.addedKg();
         String words = kg > 1e-6 ? Bundle.move_cost(MoveChoices.mass(day, kg),
-                format.text(ReadingId.ofCar(ReadingKind.CROSS), 100 * kg / standing.model().totalMassKg()), rise) : Bundle.move_costFree(rise);
+                format.text(ReadingId.ofCar(ReadingKind.CROSS), 100 * kg / standing.model().totalMassKg()), rise) : kg < -1e-6 ? Bundle.move_gain(MoveChoices.mass(day, -kg), rise)
+                : Bundle.move_costFree(rise);
         double miss = wish.map(w -> w.missPercent(then.shares().frontPercent(), then.shares().leftPercent())).orElse(0.0);
         return miss < 0.005 ? words : words + " " + Bundle.move_near(format.text(ReadingId.ofCar(ReadingKind.CROSS), miss));
     }

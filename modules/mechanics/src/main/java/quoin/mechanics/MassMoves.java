@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
 import quoin.car.MassZone;
 import quoin.mechanics.MassPlacement.Scale;
 import quoin.mechanics.MassPlacement.Wish;
@@ -16,7 +17,8 @@ import quoin.mechanics.MassPlacement.Wish;
  */
 public final class MassMoves {
     /** Choices tried at most; fewer zones or masses are to be given beyond it. */
-    public static final int MOST_CHOICES = 20_000;
+    public static final int MOST_CHOICES = 500_000;
+    private static final int CHOICES_BETWEEN_LOOKS = 256;
     private static final double MET_PERCENT = 1e-7;
     private static final double EQUAL_MM = 1e-6;
 
@@ -75,22 +77,44 @@ public final class MassMoves {
      * @throws InvalidInputException where there are more than {@value #MOST_CHOICES} choices
      */
     public static Moved best(CarModel car, List<Item> items, List<MassZone> zones, Wish wish) {
+        return best(car, items, zones, wish, SearchWatch.NONE);
+    }
+
+    /**
+     * The same under a watch.
+     *
+     * @throws InvalidInputException where there are more than {@value #MOST_CHOICES} choices
+     * @throws java.util.concurrent.CancellationException where the watch gives up
+     */
+    public static Moved best(CarModel car, List<Item> items, List<MassZone> zones, Wish wish, SearchWatch watch) {
         if (Math.pow(zones.size() + 1.0, items.size()) > MOST_CHOICES) {
             throw new InvalidInputException("movable masses", "too many choices of " + items.size() + " masses in " + zones.size()
                     + " zones: leave out some of either");
         }
         Equilibrium now = CornerLoads.solve(car, Turns.NONE);
-        return MassPlacement.refined(car, now, wish, w -> Optional.of(byMoments(car, now, items, zones, w)), Moved::change)
-                .orElseThrow();
+        int[] rounds = new int[1];
+        // How many times the wish has to be shifted is not known: each round is half of what is left.
+        return MassPlacement.refined(car, now, wish, w -> {
+            double before = 1 - Math.pow(0.5, rounds[0]++);
+            return Optional.of(byMoments(car, now, items, zones, w, share -> watch.goesOn(before + (1 - before) * share / 2)));
+        }, Moved::change).orElseThrow();
     }
 
     /** The best moves by moments: wheels as the only supports, body not moving, left share by the mean track. */
     public static Moved byMoments(CarModel car, Equilibrium now, List<Item> items, List<MassZone> zones, Wish wish) {
+        return byMoments(car, now, items, zones, wish, SearchWatch.NONE);
+    }
+
+    private static Moved byMoments(CarModel car, Equilibrium now, List<Item> items, List<MassZone> zones, Wish wish, SearchWatch watch) {
         Comparator<Moved> better = Comparator.<Moved>comparingDouble(m -> m.missPercent() < MET_PERCENT ? 0 : m.missPercent())
                 .thenComparingInt(m -> m.moves().size()).thenComparingDouble(Moved::distanceMm);
         Moved best = new Moved(List.of(), wish.missPercent(now.shares().frontPercent(), now.shares().leftPercent()));
         int[] choice = new int[items.size()];
-        while (next(choice, zones.size())) {
+        double all = Math.pow(zones.size() + 1.0, items.size());
+        for (long count = 0; next(choice, zones.size()); count++) {
+            if (count % CHOICES_BETWEEN_LOOKS == 0 && !watch.goesOn(count / all)) {
+                throw new CancellationException();
+            }
             Moved tried = solved(car, now, items, zones, choice, wish);
             if (better.compare(tried, best) < 0) {
                 best = tried;
