@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
 import quoin.car.Axle;
+import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.suspension.Parameter;
 
@@ -25,11 +27,11 @@ final class FieldNames {
         return switch (parts.get(0)) {
             case "corners" -> corner(parts, label);
             case "targets" -> target(path, label);
-            case "suspension" -> axleWord(parts.get(1)) + " " + uncapital(parameter(path).orElse(label));
-            case "tracks", "bars" -> axleWord(parts.get(1)) + " " + uncapital(label);
-            case "heightPoints" -> point(parts.get(1)) + ": " + uncapital(label);
-            case "masses" -> parts.size() == 4 ? mass(parts.get(2)) + ": " + uncapital(label) : label;
-            case "loadCase" -> parts.size() == 3 ? axleWord(parts.get(2)) + " " + uncapital(label) : label;
+            case "suspension" -> onAxle(parts.get(1), parameter(path).orElse(label));
+            case "tracks", "bars" -> onAxle(parts.get(1), label);
+            case "heightPoints" -> point(parts.get(1)) + ": " + within(label);
+            case "masses" -> parts.size() == 4 ? mass(parts.get(2)) + ": " + within(label) : label;
+            case "loadCase" -> parts.size() == 3 ? onAxle(parts.get(2), label) : label;
             default -> label;
         };
     }
@@ -49,8 +51,10 @@ final class FieldNames {
     }
 
     private static String corner(List<String> parts, String label) {
-        Optional<AdjusterKind> kind = Stream.of(AdjusterKind.values()).filter(k -> Paths.key(k).equals(parts.get(2))).findFirst();
-        return parts.get(1) + " " + kind.map(k -> k.words() + ": ").orElse("") + uncapital(label);
+        Corner corner = Corner.parse(parts.get(1));
+        return Stream.of(AdjusterKind.values()).filter(k -> Paths.key(k).equals(parts.get(2))).findFirst()
+                .map(kind -> new AdjusterId(kind, corner).words() + ": " + within(label))
+                .orElseGet(() -> Texts.of("name.at", corner.toString(), within(label)));
     }
 
     private String target(String path, String label) {
@@ -60,16 +64,16 @@ final class FieldNames {
         int end = path.lastIndexOf('.');
         String reading = path.substring("targets.".length(), end);
         if (reading.startsWith("height.")) {
-            return point(reading.substring("height.".length())) + ": " + uncapital(label);
+            return point(reading.substring("height.".length())) + ": " + within(label);
         }
-        return words(ReadingId.parse(reading)) + ": " + uncapital(label);
+        return words(ReadingId.parse(reading)) + ": " + within(label);
     }
 
     /** A reading with its axle in words: "front total toe". */
     static String words(ReadingId reading) {
         for (Axle axle : Axle.values()) {
             if (reading.place().equals(axle.name())) {
-                return FieldKinds.words(axle) + " " + reading.kind().words();
+                return Texts.of("name.at", FieldKinds.words(axle), reading.kind().words());
             }
         }
         return reading.words();
@@ -85,13 +89,15 @@ final class FieldNames {
         return name.isEmpty() ? Texts.of("mass.number", row) : name;
     }
 
-    private static String axleWord(String key) {
-        String word = Texts.of("axle." + key);
-        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+    /** "Front track". */
+    private static String onAxle(String key, String label) {
+        String words = Texts.of("name.at", Texts.of("axle." + key), within(label));
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    private static String uncapital(String label) {
-        boolean abbreviation = label.length() > 1 && Character.isUpperCase(label.charAt(1));
-        return abbreviation || label.isEmpty() ? label : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
+    /** A label inside a sentence: with a small letter, unless it is an abbreviation or the language writes it large all the same. */
+    private static String within(String label) {
+        boolean large = Texts.of("name.within").equals("large") || label.length() > 1 && Character.isUpperCase(label.charAt(1));
+        return large || label.isEmpty() ? label : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
     }
 }

@@ -10,7 +10,7 @@ final class Texts {
     }
 
     static String of(String key, Object... parts) {
-        return NbBundle.getMessage(Texts.class, key, parts);
+        return parts.length == 0 ? NbBundle.getMessage(Texts.class, key) : NbBundle.getMessage(Texts.class, key, parts);
     }
 
     /** Empty where there are none. */
