@@ -1,6 +1,7 @@
 package quoin.car;
 
 import java.util.Objects;
+import quoin.quantities.Texts;
 
 /** One adjuster of the car, such as the perch at RR. The text form, "perch.RR", is what files store. */
 public record AdjusterId(AdjusterKind kind, Corner corner) implements Comparable<AdjusterId> {
@@ -12,7 +13,7 @@ public record AdjusterId(AdjusterKind kind, Corner corner) implements Comparable
 
     /** As a racer says it: "RR perch". */
     public String words() {
-        return corner + " " + kind.words();
+        return Texts.of(AdjusterId.class).say("adjuster.at", corner.words(), kind.words());
     }
 
     /**
@@ -24,7 +25,7 @@ public record AdjusterId(AdjusterKind kind, Corner corner) implements Comparable
         int dot = text.lastIndexOf('.');
         if (dot > 0) {
             for (AdjusterKind kind : AdjusterKind.values()) {
-                if (kind.words().replace(' ', '-').equals(text.substring(0, dot))) {
+                if (kind.key().equals(text.substring(0, dot))) {
                     return new AdjusterId(kind, Corner.parse(text.substring(dot + 1)));
                 }
             }
@@ -40,6 +41,6 @@ public record AdjusterId(AdjusterKind kind, Corner corner) implements Comparable
 
     @Override
     public String toString() {
-        return kind.words().replace(' ', '-') + "." + corner;
+        return kind.key() + "." + corner;
     }
 }

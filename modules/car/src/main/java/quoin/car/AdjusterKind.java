@@ -1,5 +1,7 @@
 package quoin.car;
 
+import quoin.quantities.Texts;
+
 /**
  * What a racer can turn or shim. The sign of every adjustment follows one rule: plus raises the reading the adjuster is
  * there for.
@@ -10,25 +12,30 @@ public enum AdjusterKind {
     /** Push- or pullrod: plus raises the corner, whichever way the hex turns on the car. */
     PUSHROD("pushrod"),
     /** Rod end or link that sets camber: plus moves camber towards top outboard. */
-    CAMBER_ROD("camber rod"),
+    CAMBER_ROD("camber-rod"),
     /** Shims under an upper bracket: plus thickness moves camber towards top outboard. */
-    CAMBER_SHIM("camber shim"),
+    CAMBER_SHIM("camber-shim"),
     /** Fore-and-aft links in pairs: plus moves the top of the upright rearward. */
-    CASTER_ROD("caster rod"),
+    CASTER_ROD("caster-rod"),
     /** Tie rod or toe link: plus turns the wheel towards toe-in. */
-    TOE_LINK("toe link"),
+    TOE_LINK("toe-link"),
     /** Drop link of an anti-roll bar: plus loads the left wheel of its axle. */
-    BAR_LINK("bar link");
+    BAR_LINK("bar-link");
 
-    private final String words;
+    private final String key;
 
-    AdjusterKind(String words) {
-        this.words = words;
+    AdjusterKind(String key) {
+        this.key = key;
     }
 
-    /** The trade's name in lower case, as in "RR perch". */
+    /** Stable name, as files store it. */
+    public String key() {
+        return key;
+    }
+
+    /** The trade's name, as in "RR perch". */
     public String words() {
-        return words;
+        return Texts.of(AdjusterKind.class).say("adjuster." + name());
     }
 
     /** True where turning it changes the length of a corner's leg: it moves loads and heights first. */

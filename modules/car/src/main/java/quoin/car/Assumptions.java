@@ -47,9 +47,8 @@ public final class Assumptions {
 
     private AssumedCar run(OptionalDouble weighedTotalKg) {
         double total = weighedTotalKg.isPresent() ? weighedTotalKg.getAsDouble()
-                : given(car.masses().totalKg(), TOTAL_KG, "total mass", "kg", "a light club car with its driver");
-        double cgHeight = given(car.masses().cgHeightMm(), CG_HEIGHT_SHARE * car.wheelbaseMm(), "centre of gravity height", "mm",
-                "0.18 of the wheelbase");
+                : given(car.masses().totalKg(), TOTAL_KG, "total", "", "kg");
+        double cgHeight = given(car.masses().cgHeightMm(), CG_HEIGHT_SHARE * car.wheelbaseMm(), "cgHeight", "", "mm");
         PerCorner<AssumedCorner> corners = PerCorner.of(c -> corner(c, total));
         List<AssumedCar.PlacedPoint> points = car.heightPoints().stream().map(this::point).toList();
         return new AssumedCar(car, corners, total, cgHeight, points, made);
@@ -57,18 +56,17 @@ public final class Assumptions {
 
     private AssumedCorner corner(Corner corner, double total) {
         CornerSetup setup = car.corners().get(corner);
-        String at = corner + " ";
-        double unsprung = given(setup.unsprungMassKg(), UNSPRUNG_SHARE * total, at + "unsprung mass", "kg", "4.2 % of the car");
-        double ratio = given(setup.motionRatio(), MOTION_RATIO, at + "motion ratio", "", "spring moves three quarters of the wheel");
+        String at = corner.name();
+        double unsprung = given(setup.unsprungMassKg(), UNSPRUNG_SHARE * total, "unsprung", at, "kg");
+        double ratio = given(setup.motionRatio(), MOTION_RATIO, "motionRatio", at, "");
         boolean hasPushrod = setup.adjuster(AdjusterKind.PUSHROD).isPresent();
-        double rod = hasPushrod ? given(setup.pushrodRatio(), ratio, at + "pushrod ratio", "", "a rocker with arms of equal length")
+        double rod = hasPushrod ? given(setup.pushrodRatio(), ratio, "pushrodRatio", at, "")
                 : setup.pushrodRatio().orElse(ratio);
         double omega = 2 * Math.PI * RIDE_FREQUENCY_HZ;
         double wheelRate = Math.max(total / 4 - unsprung, 0.1 * total) * omega * omega / 1000;
-        double spring = given(setup.springRateNPerMm(), wheelRate / (ratio * ratio), at + "spring rate", "N/mm",
-                "a ride frequency of 2.2 Hz on a quarter of the car");
-        double tyre = given(setup.tyreRateNPerMm(), TYRE_RATE_N_PER_MM, at + "tyre rate", "N/mm", "a usual race tyre");
-        double chord = given(setup.rimChordMm(), RIM_CHORD_MM, at + "rim chord", "mm", "a 13-inch rim across its flanges");
+        double spring = given(setup.springRateNPerMm(), wheelRate / (ratio * ratio), "springRate", at, "N/mm");
+        double tyre = given(setup.tyreRateNPerMm(), TYRE_RATE_N_PER_MM, "tyreRate", at, "N/mm");
+        double chord = given(setup.rimChordMm(), RIM_CHORD_MM, "rimChord", at, "mm");
         return new AssumedCorner(spring, ratio, rod, tyre, unsprung, chord, springLeg(corner, setup));
     }
 
@@ -77,24 +75,23 @@ public final class Assumptions {
         if (!leg.isEmpty()) {
             return leg;
         }
-        made.add(new Assumption(corner + " perch pitch", 1.5, "mm", "a 1.5 mm collar turned by quarter turns"));
+        made.add(new Assumption("perchPitch", corner.name(), 1.5, "mm"));
         return List.of(Adjuster.unmeasured(new AdjusterId(AdjusterKind.PERCH, corner), PERCH));
     }
 
     private AssumedCar.PlacedPoint point(HeightPoint point) {
         Axle axle = point.corner().map(Corner::axle).orElse(Axle.FRONT);
-        double x = given(point.xMm(), axle == Axle.FRONT ? 0 : -car.wheelbaseMm(), point.name() + " x", "mm", "at its axle");
+        double x = given(point.xMm(), axle == Axle.FRONT ? 0 : -car.wheelbaseMm(), Assumption.POINT_X, point.name(), "mm");
         double side = point.corner().map(c -> c.isLeft() ? 1.0 : -1.0).orElse(0.0);
-        double y = given(point.yMm(), side * POINT_HALF_WIDTH_SHARE * car.trackMm(axle), point.name() + " y", "mm",
-                "a fifth of the track from the centre line");
+        double y = given(point.yMm(), side * POINT_HALF_WIDTH_SHARE * car.trackMm(axle), Assumption.POINT_Y, point.name(), "mm");
         return new AssumedCar.PlacedPoint(point.name(), x, y);
     }
 
-    private double given(OptionalDouble known, double otherwise, String field, String unit, String rule) {
+    private double given(OptionalDouble known, double otherwise, String key, String place, String unit) {
         if (known.isPresent()) {
             return known.getAsDouble();
         }
-        made.add(new Assumption(field, otherwise, unit, rule));
+        made.add(new Assumption(key, place, otherwise, unit));
         return otherwise;
     }
 }

@@ -1,5 +1,7 @@
 package quoin.car;
 
+import quoin.quantities.Phrase;
+
 /**
  * The four corners of the car, named as the trade names them: left front, right front, left rear, right rear, seen by
  * the driver in his seat. The order of the constants is the order of every four-element array in the project.
@@ -10,6 +12,16 @@ public enum Corner {
     /** True for LF and RF. */
     public boolean isFront() {
         return this == LF || this == RF;
+    }
+
+    /** As the racer calls it: LF, FL, VL or in words, see {@link CornerNames}. Files always say {@link #name()}. */
+    public String words() {
+        return phrase().toString();
+    }
+
+    /** Its name as the racer chose it; LF, RF, LR or RR where that is left to the language and English is asked for. */
+    public Phrase phrase() {
+        return CornerNames.phrase(this);
     }
 
     /** True for LF and LR; left is the driver's left, ISO 8855 y positive. */

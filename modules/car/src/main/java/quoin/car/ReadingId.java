@@ -1,6 +1,8 @@
 package quoin.car;
 
 import java.util.Objects;
+import java.util.Set;
+import quoin.quantities.Texts;
 
 /**
  * One reading of the car: a kind and the place where it is read (a corner, an axle, a side, a height point's name or
@@ -14,6 +16,7 @@ public record ReadingId(ReadingKind kind, String place) implements Comparable<Re
     public static final String LEFT = "left";
     /** The right side of the car, or a turn to the right. */
     public static final String RIGHT = "right";
+    private static final Set<String> PLACES = Set.of(Axle.FRONT.name(), Axle.REAR.name(), LEFT, RIGHT);
 
     public ReadingId {
         Objects.requireNonNull(kind, "kind");
@@ -32,7 +35,22 @@ public record ReadingId(ReadingKind kind, String place) implements Comparable<Re
 
     /** As a racer says it: "LF weight", "cross weight RF+LR". */
     public String words() {
-        return place.equals(CAR) ? kind.words() : place + " " + kind.words();
+        return place.equals(CAR) ? kind.words() : Texts.of(ReadingId.class).say("reading.at", placeWords(), kind.words());
+    }
+
+    /** Where it is read, as a racer says it; the name of a height point stays as it was given. */
+    public String placeWords() {
+        if (kind != ReadingKind.HEIGHT) {
+            for (Corner corner : Corner.values()) {
+                if (corner.name().equals(place)) {
+                    return corner.words();
+                }
+            }
+            if (PLACES.contains(place)) {
+                return Texts.of(ReadingId.class).say("place." + place);
+            }
+        }
+        return place;
     }
 
     /**

@@ -102,7 +102,7 @@ public final class DayExport {
     private static List<Cell> turn(Day day, Entry.Adjustment entry, Entry.Turn turn) {
         boolean shim = day.car().adjuster(turn.adjuster()).map(a -> a.setting() instanceof Setting.Shims).orElse(false);
         Cell length = turn.lengthMm().isPresent() ? CsvTable.number(turn.lengthMm().getAsDouble()) : CsvTable.text("");
-        return row(entry, "adjustment", turn.adjuster().kind().words().replace(' ', '-'), turn.adjuster().corner().name(),
+        return row(entry, "adjustment", turn.adjuster().kind().key(), turn.adjuster().corner().name(),
                 List.of(CsvTable.number(turn.amount()), CsvTable.text(shim ? "mm" : "turn"), length, CsvTable.text(""),
                         CsvTable.text(""), CsvTable.text(entry.words())));
     }

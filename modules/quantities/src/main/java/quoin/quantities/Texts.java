@@ -1,6 +1,7 @@
 package quoin.quantities;
 
 import java.text.MessageFormat;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
@@ -52,6 +53,17 @@ public final class Texts {
         Object[] said = arguments.stream().map(argument -> argument instanceof Phrase phrase ? phrase.in(language)
                 : String.valueOf(argument)).toArray();
         return new MessageFormat(text, language).format(said);
+    }
+
+    /** Codes of the languages that there are texts in, English first: those that have a file beside the texts of this package. */
+    public static List<String> languages() {
+        List<String> languages = new ArrayList<>(List.of(Locale.ENGLISH.getLanguage()));
+        for (String code : Locale.getISOLanguages()) {
+            if (Texts.class.getResource("Bundle_" + code + ".properties") != null) {
+                languages.add(code);
+            }
+        }
+        return List.copyOf(languages);
     }
 
     /** A figure as {@link String#format} writes it, with the decimal mark of the language. */

@@ -2,6 +2,9 @@ package quoin.quantities;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
@@ -134,12 +137,36 @@ public final class Turns {
     private static String counted(BigDecimal count, String name, DecimalMark mark) {
         String plain = count.signum() == 0 ? "0" : count.stripTrailingZeros().toPlainString();
         String figure = plain.replace('.', mark.character());
-        String key = name.replace(' ', '-');
+        String key = stepName(name).replace(' ', '-');
         if (STEP_NAMES.contains(key)) {
             return TEXTS.say(key + (plain.equals("1") ? ".one" : ".many"), figure);
         }
         String plural = name.endsWith("ch") || name.endsWith("sh") || name.endsWith("s") || name.endsWith("x") ? "es" : "s";
         return figure + " " + name + (plain.equals("1") ? "" : plural);
+    }
+
+    /** The name under which a step is kept: that of the English where the language has a word of its own for it, else as typed. */
+    public static String stepName(String typed) {
+        return STEP_NAMES.stream().filter(key -> TEXTS.say(key + ".one", "").strip().equalsIgnoreCase(typed.strip())).findFirst()
+                .map(key -> key.replace('-', ' ')).orElse(typed);
+    }
+
+    /** How a step that is kept under a name is called in the language of the program. */
+    public static String stepWord(String name) {
+        String key = name.replace(' ', '-');
+        return STEP_NAMES.contains(key) ? TEXTS.say(key + ".one", "").strip() : name;
+    }
+
+    /** Lower-case forms in which a step may be typed, its plurals too, the longest first. */
+    public static List<String> stepForms(String name) {
+        String key = name.replace(' ', '-');
+        List<String> forms = new ArrayList<>(List.of(name, name + "s", name + "es"));
+        if (STEP_NAMES.contains(key)) {
+            forms.add(TEXTS.say(key + ".one", "").strip());
+            forms.add(TEXTS.say(key + ".many", "").strip());
+        }
+        return forms.stream().map(form -> form.toLowerCase(Locale.ROOT)).distinct()
+                .sorted(Comparator.comparing(String::length).reversed()).toList();
     }
 
     private static BigDecimal steps(double turns, int stepsPerTurn, int decimals) {

@@ -3,6 +3,7 @@ package quoin.quantities;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import org.junit.jupiter.api.AfterEach;
@@ -61,6 +62,9 @@ class TextsTest {
         Locale.setDefault(Locale.GERMANY);
         assertEquals("2 Umdrehungen + 1,5 Kerben", Turns.text(2.375, 4, "notch"));
         assertEquals("1 Vierteldrehung", Turns.text(0.25, 4, "quarter turn"));
+        assertEquals("notch", Turns.stepName("Kerbe"));
+        assertEquals("halbe Umdrehung", Turns.stepWord("half turn"));
+        assertEquals("2 Kerben", Turns.text(0.5, 4, "Kerbe"));
         assertEquals(2.75, Turns.parse("2 Umdrehungen + 3 Kerben", 4));
         assertEquals(-2.75, Turns.parse("-2u 3k", 4));
     }
@@ -72,6 +76,11 @@ class TextsTest {
         assertEquals(DecimalMark.COMMA, DecimalMark.usual());
         Locale.setDefault(Locale.UK);
         assertEquals("12.5 kg", Texts.figure("%.1f kg", 12.5));
+    }
+
+    @Test
+    void languagesAreThoseWithAFile() {
+        assertEquals(List.of("en", "de"), Texts.languages());
     }
 
     @Test

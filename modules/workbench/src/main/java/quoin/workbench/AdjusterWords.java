@@ -3,6 +3,7 @@ package quoin.workbench;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.Adjuster;
 import quoin.car.AdjusterId;
@@ -108,7 +109,7 @@ public final class AdjusterWords {
 
     private double figure(Setting setting, String figure) {
         if (setting instanceof Setting.Thread thread) {
-            String step = Pattern.quote(thread.stepName().toLowerCase(Locale.ROOT)) + "(es|s)?";
+            String step = Turns.stepForms(thread.stepName()).stream().map(Pattern::quote).collect(Collectors.joining("|"));
             return Turns.parse(thread.stepName().equals("turn") ? figure : figure.replaceAll(step, "n"), thread.stepsPerTurn());
         }
         return Quantities.parse(figure, Unit.MM, units.preferences().decimalMark());

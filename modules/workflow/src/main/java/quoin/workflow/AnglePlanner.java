@@ -32,6 +32,7 @@ import quoin.car.Target;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.logbook.Figure;
+import quoin.quantities.Texts;
 import quoin.suspension.AngleResponse;
 import quoin.suspension.spi.SuspensionTypes;
 
@@ -40,6 +41,8 @@ import quoin.suspension.spi.SuspensionTypes;
  * the toe link in the same pass. Wheels are independent of each other, so each is planned by itself, to the proven optimum.
  */
 public final class AnglePlanner {
+
+    private static final Texts TEXTS = Texts.of(AnglePlanner.class);
 
     private static final double PRICE_PER_VISIT = 1;
     private static final double PRICE_PER_TURN = 0.001;
@@ -218,9 +221,9 @@ public final class AnglePlanner {
 
     private String why(List<CornerMove> moves) {
         if (moves.isEmpty()) {
-            return "Leave it: by all readings so far the angles are as near as turning can bring them. Settle and read again.";
+            return TEXTS.say("angles.leave");
         }
-        return "Camber, caster and toe of each wheel in one pass; what a camber or caster link does to toe is taken back at the toe link.";
+        return TEXTS.say("angles.onePass");
     }
 
     private List<String> notReachable(List<Wheel> wheels) {
@@ -229,8 +232,7 @@ public final class AnglePlanner {
             double[] left = wheel.plan().predictedErrors();
             for (int i = 0; i < left.length; i++) {
                 if (Math.abs(left[i]) > day.targets().of(wheel.goals().get(i)).orElseThrow().tolerance()) {
-                    lines.add("The " + wheel.goals().get(i).words() + " stays outside: no adjuster of this wheel can bring it to its"
-                            + " target within its thread and steps.");
+                    lines.add(TEXTS.say("angles.staysOutside", wheel.goals().get(i).words()));
                 }
             }
         }
@@ -239,6 +241,6 @@ public final class AnglePlanner {
 
     private List<String> assumed(List<Wheel> wheels) {
         return wheels.stream().flatMap(w -> w.adjusters().stream()).map(Adjuster::id).filter(id -> !belief.isDescribed(id))
-                .map(AdjusterId::words).map(w -> w + ": what one turn does is assumed; the first turn teaches it").toList();
+                .map(AdjusterId::words).map(w -> TEXTS.say("angles.assumed", w)).toList();
     }
 }

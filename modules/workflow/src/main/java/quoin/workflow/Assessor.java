@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,6 +17,7 @@ import quoin.car.Target;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Figure;
+import quoin.quantities.Texts;
 import quoin.workflow.Causes.Cause;
 import quoin.workflow.Staleness.Effect;
 import quoin.workflow.spi.Requirement;
@@ -28,6 +28,8 @@ import quoin.workflow.spi.Stage;
  * what counts for a sign-off.
  */
 final class Assessor {
+
+    private static final Texts TEXTS = Texts.of(Assessor.class);
 
     /** Which figure of a reading is looked at. */
     enum View { SHOWN, COUNTING }
@@ -194,12 +196,12 @@ final class Assessor {
         }
         for (Stage earlier : stages) {
             if (earlier.position() < owner.position() && !moment.signed().contains(earlier.id())) {
-                reasons.add("read before " + earlier.title().toLowerCase(Locale.ROOT) + " was signed off");
+                reasons.add(TEXTS.say("read.before", Words.inSentence(earlier.title())));
                 break;
             }
         }
         if (!reasons.isEmpty() && moment.asFound()) {
-            reasons.add(0, "as found: kept as the way home");
+            reasons.add(0, TEXTS.say("read.asFound"));
         }
         return reasons;
     }

@@ -8,12 +8,15 @@ import java.util.Optional;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
+import quoin.quantities.Texts;
 
 /**
  * The list of what is looked at on the car before the day. Each item is a condition of its own: found good, or left open with
  * a reason. An item of the racer's own carries its words in its key.
  */
 public final class CarCheck {
+
+    private static final Texts TEXTS = Texts.of(CarCheck.class);
 
     /** What is found good. */
     public static final String GOOD = Conditions.YES;
@@ -37,7 +40,7 @@ public final class CarCheck {
 
         /** "left open in the check of the car: rear damper (new one ordered)". */
         public String words() {
-            return "left open in the check of the car: " + name + (reason.isBlank() ? "" : " (" + reason + ")");
+            return reason.isBlank() ? TEXTS.say("check.open", name) : TEXTS.say("check.openWhy", name, reason);
         }
     }
 

@@ -3,10 +3,10 @@ package quoin.workflow;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
 import quoin.car.Car;
@@ -16,11 +16,14 @@ import quoin.car.ReadingId;
 import quoin.car.Setting;
 import quoin.logbook.Conditions;
 import quoin.logbook.Figure;
+import quoin.quantities.Texts;
 import quoin.quantities.Turns;
 import quoin.workflow.Staleness.Effect;
 
 /** What happened to a reading since it was taken, in words: one cause for each adjuster and each condition. */
 final class Causes {
+
+    private static final Texts TEXTS = Texts.of(Causes.class);
 
     /**
      * One cause.
@@ -33,6 +36,8 @@ final class Causes {
      */
     record Cause(Effect effect, Optional<AdjusterKind> kind, long entry, boolean small, String words) {
     }
+
+    private static final Set<String> BARS = Set.of(Conditions.CONNECTED, Conditions.DISCONNECTED);
 
     private final Car car;
     private final Timeline timeline;
@@ -121,9 +126,11 @@ final class Causes {
         String words = turnedWords(id, net);
         if (angleAfterLeg && legMoved) {
             effect = Effect.STALE;
-            words += ", with more than 2 mm of leg in all: read it again";
+            words = TEXTS.say("cause.withLeg", words);
         } else {
-            words += expected.of(Map.of(id, net), reading).map(m -> " (" + moveWords(m, reading, uncertainty) + ")").orElse("");
+            String turned = words;
+            words = expected.of(Map.of(id, net), reading).map(m -> TEXTS.say("cause.withMove", turned, moveWords(m, reading, uncertainty)))
+                    .orElse(turned);
         }
         return new Cause(effect, Optional.of(id.kind()), last.entry(), angleAfterLeg && !legMoved, words);
     }
@@ -132,21 +139,21 @@ final class Causes {
         Optional<Setting> setting = car.adjuster(id).map(a -> a.setting());
         boolean shim = id.kind() == AdjusterKind.CAMBER_SHIM || setting.orElse(null) instanceof Setting.Shims;
         if (Math.abs(net) < 1e-9) {
-            return id.words() + (shim ? " changed and changed back after this" : " turned and turned back after this");
+            return TEXTS.say(shim ? "cause.shimBack" : "cause.turnedBack", id.words());
         }
         if (shim) {
-            return id.words() + " changed by " + plain(Math.abs(net)) + " mm after this";
+            return TEXTS.say("cause.shim", id.words(), plain(Math.abs(net)));
         }
         String amount = setting.orElse(null) instanceof Setting.Thread t
-                ? Turns.text(net, t.stepsPerTurn(), t.stepName()) : plain(Math.abs(net)) + (Math.abs(net) == 1 ? " turn" : " turns");
-        return id.words() + " turned " + amount + " after this";
+                ? Turns.text(net, t.stepsPerTurn(), t.stepName()) : TEXTS.say(Math.abs(net) == 1 ? "cause.turn.one" : "cause.turn.many", plain(Math.abs(net)));
+        return TEXTS.say("cause.turned", id.words(), amount);
     }
 
     private static String moveWords(ExpectedMove.Move move, ReadingId reading, double uncertainty) {
         if (Math.abs(move.amount()) + 2 * move.uncertainty() < uncertainty) {
-            return "expected unchanged";
+            return TEXTS.say("cause.unchanged");
         }
-        return "expected to move " + Words.signed(move.amount(), reading.kind());
+        return TEXTS.say("cause.expected", Words.signed(move.amount(), reading.kind()));
     }
 
     private Cause changed(List<Timeline.Event> events, Figure figure) {
@@ -169,31 +176,31 @@ final class Causes {
     private static String changedWords(Timeline.Event event, String then, boolean restored) {
         String key = event.key();
         if (Timeline.isBar(key)) {
-            String bar = key.replace('-', ' ');
-            return restored ? bar + " changed and changed back after this" : bar + " " + event.value() + " after this";
+            String bar = Words.bar(key);
+            return restored ? TEXTS.say("cause.barBack", bar) : BARS.contains(event.value()) ? TEXTS.say("cause.bar." + event.value(), bar)
+                    : TEXTS.say("cause.bar.other", bar, event.value());
         }
         if (key.startsWith("pressure.")) {
-            return key.substring("pressure.".length()) + " tyre pressure " + (restored ? "changed and set back" : "changed") + " after this";
+            return TEXTS.say(restored ? "cause.pressureBack" : "cause.pressure", Words.place(key.substring("pressure.".length())));
         }
         return switch (key) {
-            case Conditions.DRIVER -> restored ? "driver got out and in again after this"
-                    : event.value().equals(Conditions.IN) ? "driver got in after this" : "driver got out after this";
-            case Conditions.FUEL -> restored ? "fuel changed and put back after this"
-                    : "fuel changed " + (then == null ? "" : "from " + then + " ") + "to " + event.value() + " kg after this";
-            case Conditions.BALLAST -> "ballast moved after this";
-            case Conditions.PADS -> event.value().equals(Conditions.LEVELLED) ? "pads levelled after this" : "pads moved after this";
-            case ScaleCorrection.SUBJECT + ".test" -> "scales tested after this: this was not put right by what they were found to show";
-            case Conditions.TYRES -> "tyres changed after this";
-            case Conditions.PRESSURES -> "tyre pressures set after this";
-            case Conditions.SETTLED -> "car jacked, steered or driven after this: settle it and read again";
-            case Conditions.STEERING -> "steering lock taken out after this";
-            case Conditions.LOCKNUTS -> "locknuts tightened after this: a locknut turns the rod";
-            default -> key + " changed after this";
+            case Conditions.DRIVER -> TEXTS.say(restored ? "cause.driverBack" : event.value().equals(Conditions.IN) ? "cause.driverIn" : "cause.driverOut");
+            case Conditions.FUEL -> restored ? TEXTS.say("cause.fuelBack")
+                    : then == null ? TEXTS.say("cause.fuel", event.value()) : TEXTS.say("cause.fuelFrom", then, event.value());
+            case Conditions.BALLAST -> TEXTS.say("cause.ballast");
+            case Conditions.PADS -> TEXTS.say(event.value().equals(Conditions.LEVELLED) ? "cause.padsLevelled" : "cause.padsMoved");
+            case ScaleCorrection.SUBJECT + ".test" -> TEXTS.say("cause.scales");
+            case Conditions.TYRES -> TEXTS.say("cause.tyres");
+            case Conditions.PRESSURES -> TEXTS.say("cause.pressures");
+            case Conditions.SETTLED -> TEXTS.say("cause.settled");
+            case Conditions.STEERING -> TEXTS.say("cause.steering");
+            case Conditions.LOCKNUTS -> TEXTS.say("cause.locknuts");
+            default -> TEXTS.say("cause.other", key);
         };
     }
 
     private static String plain(double number) {
-        String text = String.format(Locale.ROOT, "%.2f", number);
-        return text.replaceAll("\\.?0+$", "");
+        String text = Texts.figure("%.2f", number);
+        return text.replaceAll("[.,]?0+$", "");
     }
 }

@@ -17,6 +17,7 @@ import quoin.car.Target;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Figure;
+import quoin.quantities.Texts;
 import quoin.workflow.Assessor.View;
 import quoin.workflow.spi.Requirement;
 
@@ -25,6 +26,8 @@ import quoin.workflow.spi.Requirement;
  * tightened and, where rods were turned today, the toe looked at once more, steering lock out.
  */
 public final class Closing {
+
+    private static final Texts TEXTS = Texts.of(Closing.class);
 
     /** How far joining the bars may move the cross weight, % (common practice: 0.1 to 0.15). */
     public static final double CROSS_LIMIT = 0.15;
@@ -40,18 +43,16 @@ public final class Closing {
         List<Requirement> all = new ArrayList<>();
         for (Axle axle : Axle.values()) {
             if (car.axles().get(axle).bar().isPresent()) {
-                String end = axle == Axle.FRONT ? "front" : "rear";
-                all.add(new Requirement(Conditions.bar(axle), Conditions.CONNECTED, "Join the " + end
-                        + " bar, driver in: set the link so that the bolt slides in with the fingers",
-                        Optional.of("A link forced in loads one wheel and spoils the cross weight")));
+                all.add(new Requirement(Conditions.bar(axle), Conditions.CONNECTED, TEXTS.say("closing.joinBar." + axle),
+                        Optional.of(TEXTS.say("closing.joinBar.caution"))));
             }
         }
-        all.add(new Requirement(Conditions.DAMPERS, Conditions.RUNNING, "Put the dampers back to their clicks",
-                Optional.of("Dampers left soft are found out in the first corner")));
-        all.add(new Requirement(Conditions.LOCKNUTS, Conditions.YES, "Tighten every nut loosened today, paint across it and tick it off",
-                Optional.of("A loose nut on a link is not felt until it fails; hold the rod, the nut turns it")));
-        all.add(new Requirement(Conditions.STEERING, Conditions.FREE, "Take the steering lock out",
-                Optional.of("Turn the wheel from lock to lock before the car leaves the pads")));
+        all.add(new Requirement(Conditions.DAMPERS, Conditions.RUNNING, TEXTS.say("closing.dampers"),
+                Optional.of(TEXTS.say("closing.dampers.caution"))));
+        all.add(new Requirement(Conditions.LOCKNUTS, Conditions.YES, TEXTS.say("closing.locknuts"),
+                Optional.of(TEXTS.say("closing.locknuts.caution"))));
+        all.add(new Requirement(Conditions.STEERING, Conditions.FREE, TEXTS.say("closing.steering"),
+                Optional.of(TEXTS.say("closing.steering.caution"))));
         return List.copyOf(all);
     }
 
@@ -148,13 +149,11 @@ public final class Closing {
         OptionalDouble now = Derived.value(assessor.car(), cross, id -> lookAfter(assessor, id, joined.getAsLong())
                 .map(f -> OptionalDouble.of(assessor.mean(f).value())).orElse(OptionalDouble.empty()));
         if (now.isEmpty()) {
-            return Optional.of(new Problem(Problem.Kind.READ, "weigh once more with the bars joined, it must stay within "
-                    + Words.figure(CROSS_LIMIT, ReadingKind.CROSS), List.of(cross), Set.of()));
+            return Optional.of(new Problem(Problem.Kind.READ, TEXTS.say("closing.weighOnce", Words.figure(CROSS_LIMIT, ReadingKind.CROSS)), List.of(cross), Set.of()));
         }
         double moved = now.getAsDouble() - off.value().getAsDouble();
         return Math.abs(moved) <= CROSS_LIMIT + 1e-9 ? Optional.empty() : Optional.of(new Problem(Problem.Kind.OUTSIDE,
-                "the joined bars move it by " + Words.signed(moved, ReadingKind.CROSS) + ", more than "
-                + Words.figure(CROSS_LIMIT, ReadingKind.CROSS) + ": set the link again, record its turn and weigh once more", List.of(cross), Set.of()));
+                TEXTS.say("closing.barsMove", Words.signed(moved, ReadingKind.CROSS), Words.figure(CROSS_LIMIT, ReadingKind.CROSS)), List.of(cross), Set.of()));
     }
 
     /** The last change of a bar or its link, as long as every bar is joined. */
@@ -191,13 +190,13 @@ public final class Closing {
             if (value.isEmpty()) {
                 unread.addAll(assessor.parts(toe));
             } else if (target.isPresent() && !target.get().contains(value.getAsDouble())) {
-                problems.add(new Problem(Problem.Kind.OUTSIDE, "the nuts have turned it to " + Words.figure(value.getAsDouble(), toe.kind())
-                        + ", wanted " + Words.target(target.get(), toe.kind()) + ": loosen, set it and hold the rod while tightening",
+                problems.add(new Problem(Problem.Kind.OUTSIDE, TEXTS.say("closing.nutsTurned",
+                        Words.figure(value.getAsDouble(), toe.kind()), Words.target(target.get(), toe.kind())),
                         List.of(toe), Set.of()));
             }
         }
         if (!unread.isEmpty()) {
-            problems.add(0, new Problem(Problem.Kind.READ, "look at it once more, a locknut turns the rod", List.copyOf(unread), Set.of()));
+            problems.add(0, new Problem(Problem.Kind.READ, TEXTS.say("closing.lookOnce"), List.copyOf(unread), Set.of()));
         }
         return problems;
     }

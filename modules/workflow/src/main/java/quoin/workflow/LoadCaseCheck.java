@@ -2,7 +2,6 @@ package quoin.workflow;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,10 +14,13 @@ import quoin.car.ReadingKind;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Figure;
+import quoin.quantities.Texts;
 import quoin.workflow.spi.Finding;
 
 /** Whether readings were taken in the load case they are signed for: driver, fuel and pressures at the time of each. */
 public final class LoadCaseCheck {
+
+    private static final Texts TEXTS = Texts.of(LoadCaseCheck.class);
 
     /** Fuel further off is another load case, kg: half a litre and the gauge (common practice, no source). */
     static final double FUEL_KG = 0.5;
@@ -41,8 +43,8 @@ public final class LoadCaseCheck {
         }
         List<Finding> findings = new ArrayList<>();
         departures.forEach((words, kinds) -> {
-            String which = String.join(" and ", kinds.keySet().stream().map(ReadingKind::words).toList());
-            findings.add(Finding.warning(Words.sentence(which) + " read in another load case: " + words));
+            String which = kinds.keySet().stream().map(ReadingKind::words).reduce((a, b) -> TEXTS.say("list.and", a, b)).orElse("");
+            findings.add(Finding.warning(TEXTS.say("case.other", Words.sentence(which), words)));
         });
         return List.copyOf(findings);
     }
@@ -70,7 +72,7 @@ public final class LoadCaseCheck {
     private static Optional<String> driver(LoadCase wanted, Figure figure) {
         String now = figure.conditions().getOrDefault(Conditions.DRIVER_NAME, "").strip();
         boolean other = !wanted.driver().isBlank() && !now.isEmpty() && !now.equalsIgnoreCase(wanted.driver().strip());
-        return other ? Optional.of(now + " was in the seat, the load case says " + wanted.driver() + "; read again with him, or change the load case")
+        return other ? Optional.of(TEXTS.say("case.driver", now, wanted.driver()))
                 : Optional.empty();
     }
 
@@ -79,8 +81,7 @@ public final class LoadCaseCheck {
         if (now.isEmpty() || wanted.fuelKg().isEmpty() || Math.abs(now.getAsDouble() - wanted.fuelKg().getAsDouble()) <= FUEL_KG) {
             return Optional.empty();
         }
-        return Optional.of(String.format(Locale.ROOT, "%.1f kg of fuel on board, the load case says %.1f kg; fill or drain and read again, or"
-                + " change the load case", now.getAsDouble(), wanted.fuelKg().getAsDouble()));
+        return Optional.of(TEXTS.say("case.fuel", Texts.figure("%.1f kg", now.getAsDouble()), Texts.figure("%.1f kg", wanted.fuelKg().getAsDouble())));
     }
 
     private static Optional<String> pressure(Day day, OptionalDouble wanted, Corner corner, Figure figure) {
@@ -88,8 +89,8 @@ public final class LoadCaseCheck {
         if (now.isEmpty() || wanted.isEmpty() || Math.abs(now.get().value() - wanted.getAsDouble()) <= PRESSURE_BAR) {
             return Optional.empty();
         }
-        return Optional.of(String.format(Locale.ROOT, "%s at %.2f bar, the load case says %.2f bar; set it and read again", corner,
-                now.get().value(), wanted.getAsDouble()));
+        return Optional.of(TEXTS.say("case.pressure", corner.words(), Texts.figure("%.2f bar", now.get().value()),
+                Texts.figure("%.2f bar", wanted.getAsDouble())));
     }
 
     private static OptionalDouble number(String text) {

@@ -10,6 +10,7 @@ import quoin.car.Axle;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
+import quoin.quantities.Texts;
 
 /**
  * One nut, bolt or part that was loosened today and has to be tightened and ticked off: the nut of every adjuster that was
@@ -26,6 +27,8 @@ import quoin.logbook.Entry;
  */
 public record Loosened(String key, Optional<AdjusterId> adjuster, String words, long loosened, Optional<Long> tick,
         OptionalDouble torqueNm, String instead) {
+
+    private static final Texts TEXTS = Texts.of(Loosened.class);
 
     /** Value of a tick without a torque. */
     public static final String TIGHT = "tight";
@@ -47,7 +50,7 @@ public record Loosened(String key, Optional<AdjusterId> adjuster, String words, 
         }
         for (Axle axle : Axle.values()) {
             if (rest.equals(Conditions.bar(axle))) {
-                return link(rest);
+                return link(axle);
             }
         }
         try {
@@ -57,8 +60,8 @@ public record Loosened(String key, Optional<AdjusterId> adjuster, String words, 
         }
     }
 
-    private static String link(String barKey) {
-        return barKey.replace('-', ' ') + " link";
+    private static String link(Axle axle) {
+        return TEXTS.say("loose.barLink." + axle);
     }
 
     /** The key of a part the racer names. */
@@ -83,7 +86,7 @@ public record Loosened(String key, Optional<AdjusterId> adjuster, String words, 
     private static void take(Map<String, Loosened> list, Entry.Condition condition) {
         for (Axle axle : Axle.values()) {
             if (condition.key().equals(Conditions.bar(axle)) && condition.value().equals(Conditions.DISCONNECTED)) {
-                loosen(list, PREFIX + condition.key(), Optional.empty(), link(condition.key()), condition.number());
+                loosen(list, PREFIX + condition.key(), Optional.empty(), link(axle), condition.number());
             }
         }
         if (condition.key().equals(Conditions.LOCKNUTS) && condition.value().equals(Conditions.YES)) {

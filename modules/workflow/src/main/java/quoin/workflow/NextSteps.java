@@ -10,12 +10,15 @@ import java.util.stream.Stream;
 import quoin.car.AdjusterKind;
 import quoin.car.ReadingId;
 import quoin.logbook.Conditions;
+import quoin.quantities.Texts;
 import quoin.workflow.NextStep.Kind;
 import quoin.workflow.spi.Requirement;
 import quoin.workflow.spi.Stage;
 
 /** Picks the one next thing: conditions, then settling, then reading, then turning, then signing off. */
 final class NextSteps {
+
+    private static final Texts TEXTS = Texts.of(NextSteps.class);
 
     private final Assessor assessor;
     private final StageRules rules;
@@ -32,7 +35,7 @@ final class NextSteps {
 
     NextStep next() {
         if (assessor.day().closed().isPresent()) {
-            return new NextStep(lastId(), Kind.DONE, "The day is closed", Optional.empty());
+            return new NextStep(lastId(), Kind.DONE, TEXTS.say("next.closed"), Optional.empty());
         }
         Optional<Stage> open = stages.stream().filter(s -> rules.signed(s).isEmpty()).findFirst();
         List<Stage> before = open.map(o -> stages.subList(0, stages.indexOf(o))).orElse(stages);
@@ -43,10 +46,10 @@ final class NextSteps {
             }
         }
         if (open.isEmpty()) {
-            return stages.isEmpty() ? new NextStep("", Kind.DONE, "No stage is installed", Optional.empty()) : closing();
+            return stages.isEmpty() ? new NextStep("", Kind.DONE, TEXTS.say("next.noStage"), Optional.empty()) : closing();
         }
         return work(open.get(), rules.toSign(open.get())).orElseGet(() -> new NextStep(open.get().id(), Kind.SIGN_OFF,
-                "Sign off " + lower(open.get()), Optional.empty()));
+                TEXTS.say("next.signOff", Words.inSentence(open.get().title())), Optional.empty()));
     }
 
     private String lastId() {
@@ -119,7 +122,7 @@ final class NextSteps {
     private NextStep read(Stage stage, List<ReadingId> readings) {
         Set<Requirement> needed = new LinkedHashSet<>();
         readings.forEach(id -> needed.addAll(assessor.needed(id)));
-        return condition(stage, settleLast(needed)).orElseGet(() -> new NextStep(stage.id(), Kind.READ, "Read " + Words.list(readings),
+        return condition(stage, settleLast(needed)).orElseGet(() -> new NextStep(stage.id(), Kind.READ, TEXTS.say("next.read", Words.list(readings)),
                 readCaution(readings)));
     }
 
@@ -130,9 +133,9 @@ final class NextSteps {
 
     private static Optional<String> readCaution(List<ReadingId> readings) {
         return readings.stream().map(id -> switch (id.kind()) {
-            case TOE -> "Cords are at shin height: flag them, and check the bars after every wheel";
-            case LOAD -> "Sit still in the race position; a lean of 60 mm moves 3 kg";
-            case HEIGHT -> "From the pad plane to the marked points, not from the floor; hands out from under a car on its springs";
+            case TOE -> TEXTS.say("caution.toe");
+            case LOAD -> TEXTS.say("caution.load");
+            case HEIGHT -> TEXTS.say("caution.height");
             default -> "";
         }).filter(c -> !c.isEmpty()).findFirst();
     }
@@ -141,20 +144,19 @@ final class NextSteps {
         Set<ReadingId> byMass = new LinkedHashSet<>(outside);
         byMass.removeIf(id -> !Staleness.isMass(id));
         if (byMass.size() == outside.size()) {
-            return new NextStep(stage.id(), Kind.TURN, "Move or change ballast, fuel or the seat: " + areOutside(outside)
-                    + ", which perches cannot change", Optional.of("Ballast is bolted through with large washers, never wedged"));
+            return new NextStep(stage.id(), Kind.TURN, TEXTS.say("next.mass", areOutside(outside)), Optional.of(TEXTS.say("caution.mass")));
         }
         outside.removeAll(byMass);
         if (stage.adjusters().stream().anyMatch(AdjusterKind::isSpringLeg) && !outside.stream().allMatch(NextSteps::setByLinks)) {
-            return new NextStep(stage.id(), Kind.TURN, "Turn the perches or pushrods of the plan: " + areOutside(outside),
-                    Optional.of("Driver out, take the weight off with a jack, stands under the frame; a C-spanner slips under load"));
+            return new NextStep(stage.id(), Kind.TURN, TEXTS.say("next.perches", areOutside(outside)),
+                    Optional.of(TEXTS.say("caution.perches")));
         }
-        return new NextStep(stage.id(), Kind.TURN, "Set the links: " + areOutside(outside),
-                Optional.of("Note every nut you loosen; keep 1.5 thread diameters of every rod end screwed in"));
+        return new NextStep(stage.id(), Kind.TURN, TEXTS.say("next.links", areOutside(outside)),
+                Optional.of(TEXTS.say("caution.links")));
     }
 
     private static String areOutside(Set<ReadingId> outside) {
-        return Words.list(outside) + (outside.size() == 1 ? " is outside" : " are outside");
+        return TEXTS.say(outside.size() == 1 ? "outside.one" : "outside.many", Words.list(outside));
     }
 
     private static boolean setByLinks(ReadingId id) {
@@ -167,7 +169,7 @@ final class NextSteps {
     private NextStep closing() {
         Optional<Problem> first = (part ? Closing.leftUndone(assessor.day()) : rules.toClose()).stream().findFirst();
         if (first.isEmpty()) {
-            return new NextStep(lastId(), Kind.CLOSE, "Close the day", Optional.empty());
+            return new NextStep(lastId(), Kind.CLOSE, TEXTS.say("next.close"), Optional.empty());
         }
         Problem problem = first.get();
         Stage last = stages.get(stages.size() - 1);
@@ -185,7 +187,4 @@ final class NextSteps {
                 readCaution(problem.about().stream().flatMap(id -> assessor.parts(id).stream()).toList())));
     }
 
-    private static String lower(Stage stage) {
-        return stage.title().toLowerCase(Locale.ROOT);
-    }
 }

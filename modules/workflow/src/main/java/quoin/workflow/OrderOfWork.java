@@ -16,6 +16,7 @@ import quoin.car.ReadingId;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
+import quoin.quantities.Texts;
 import quoin.workflow.Assessor.View;
 import quoin.workflow.spi.Finding;
 import quoin.workflow.spi.Stage;
@@ -26,6 +27,8 @@ import quoin.workflow.spi.Stage;
  * marked and do not count. See {@link Staleness} for what disturbs what.
  */
 public final class OrderOfWork {
+
+    private static final Texts TEXTS = Texts.of(OrderOfWork.class);
 
     private final List<Stage> stages;
     private final ExpectedMove expected;
@@ -73,7 +76,7 @@ public final class OrderOfWork {
     /** A stage that is no part of the day: what was read there is shown all the same. */
     private StageStatus leftOut(Stage stage, Assessor whole) {
         StageStatus as = status(stage, whole, new StageRules(whole, stages), stages);
-        return new StageStatus(stage, StageState.WAITING, List.of("not part of this day (" + PartDay.words(whole.day()) + "): nothing is proved here"),
+        return new StageStatus(stage, StageState.WAITING, List.of(TEXTS.say("order.notPart", PartDay.words(whole.day()))),
                 as.readings(), as.requirements(), as.findings());
     }
 
@@ -129,8 +132,7 @@ public final class OrderOfWork {
         for (ReadingId id : rules.judged(stage)) {
             ReadingState state = assessor.of(id, View.COUNTING).state();
             state.verdict().filter(v -> v.answer() == Verdict.Answer.TOO_CLOSE && rules.ownsAll(stage, id)).ifPresent(v -> findings.add(
-                    new Finding(Finding.Level.INFO, id.words() + " is too close to call: "
-                            + Math.round(100 * v.probabilityInside()) + " % likely inside; settle and read again to be surer",
+                    new Finding(Finding.Level.INFO, TEXTS.say("order.tooClose", id.words(), Math.round(100 * v.probabilityInside())),
                             Optional.of(id), OptionalDouble.empty())));
         }
         return findings;
@@ -148,7 +150,7 @@ public final class OrderOfWork {
      * @throws IllegalArgumentException where the reason is blank
      */
     public Gate<Entry.SignOff> signOff(Day day, String stageId, String writtenReason) {
-        return signOff(day, stageId, Optional.of(written(writtenReason, "signing off")));
+        return signOff(day, stageId, Optional.of(written(writtenReason, "order.signReason")));
     }
 
     private Gate<Entry.SignOff> signOff(Day day, String stageId, Optional<String> writtenReason) {
@@ -157,7 +159,7 @@ public final class OrderOfWork {
         List<Stage> among = part.contains(stage) ? part : stages;
         StageRules rules = new StageRules(new Assessor(day, among, expected), among);
         if (rules.state(stage) == StageState.SIGNED) {
-            return new Gate<>(Optional.empty(), List.of(stage.title() + " is signed off already"));
+            return new Gate<>(Optional.empty(), List.of(TEXTS.say("order.signed", stage.title())));
         }
         List<String> reasons = rules.toSign(stage).stream().map(Problem::words).toList();
         if (!reasons.isEmpty() && writtenReason.isEmpty()) {
@@ -179,7 +181,7 @@ public final class OrderOfWork {
      * @throws IllegalArgumentException where the reason is blank
      */
     public Gate<Entry.DayClosed> close(Day day, String writtenReason) {
-        return close(day, Optional.of(written(writtenReason, "closing the day")));
+        return close(day, Optional.of(written(writtenReason, "order.closeReason")));
     }
 
     /** A part day is closed with what it did not prove: only what was undone for it has to be put back. */
@@ -188,7 +190,7 @@ public final class OrderOfWork {
         Assessor assessor = new Assessor(day, part, expected);
         StageRules rules = new StageRules(assessor, part);
         if (day.closed().isPresent()) {
-            return new Gate<>(Optional.empty(), List.of("the day was closed at entry " + day.closed().get().number()));
+            return new Gate<>(Optional.empty(), List.of(TEXTS.say("order.closedAt", day.closed().get().number())));
         }
         List<Problem> open = part.size() == stages.size() ? rules.toClose() : Closing.leftUndone(day);
         List<String> reasons = open.stream().map(Problem::words).toList();
@@ -211,9 +213,9 @@ public final class OrderOfWork {
                 .orElseThrow(() -> new NoSuchElementException("no installed stage has the id '" + id + "'"));
     }
 
-    private static String written(String reason, String what) {
+    private static String written(String reason, String key) {
         if (reason.isBlank()) {
-            throw new IllegalArgumentException(what + " out of order needs a written reason");
+            throw new IllegalArgumentException(TEXTS.say(key));
         }
         return reason.strip();
     }

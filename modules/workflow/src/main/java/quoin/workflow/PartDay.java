@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
+import quoin.quantities.Texts;
 import quoin.workflow.spi.Stage;
 
 /**
@@ -18,6 +19,8 @@ import quoin.workflow.spi.Stage;
  * @param notProved what the day leaves open, in words, in the order of work
  */
 public record PartDay(String words, List<String> stages, List<String> notProved) {
+
+    private static final Texts TEXTS = Texts.of(PartDay.class);
 
     private static final String SEPARATOR = ",";
 
@@ -49,7 +52,7 @@ public record PartDay(String words, List<String> stages, List<String> notProved)
 
     /** What the racer called the part. */
     static String words(Day day) {
-        return day.conditionEntry(Conditions.PART).map(Entry.Condition::words).filter(w -> !w.isBlank()).orElse("part of the job");
+        return day.conditionEntry(Conditions.PART).map(Entry.Condition::words).filter(w -> !w.isBlank()).orElse(TEXTS.say("part.job"));
     }
 
     /** What a part day does not prove: the stages left out, those not signed with the reasons, and those signed out of order. */
@@ -57,16 +60,17 @@ public record PartDay(String words, List<String> stages, List<String> notProved)
         List<String> open = new ArrayList<>();
         for (Stage stage : installed) {
             if (!part.contains(stage)) {
-                open.add(stage.title() + ": not part of the day");
+                open.add(TEXTS.say("part.notPart", stage.title()));
                 continue;
             }
             Optional<Entry.SignOff> signed = rules.signed(stage);
             if (signed.isEmpty()) {
                 List<String> reasons = rules.toSign(stage).stream().map(Problem::words).toList();
-                open.add(stage.title() + ": not signed off" + (reasons.isEmpty() ? "" : ", " + String.join("; ", reasons)));
+                open.add(reasons.isEmpty() ? TEXTS.say("part.notSigned", stage.title())
+                        : TEXTS.say("part.notSignedWhy", stage.title(), String.join("; ", reasons)));
             } else {
-                Stream.concat(signed.get().waived().map(w -> "signed out of order, " + w).stream(),
-                        rules.notHolding(stage).stream().map(Problem::words)).forEach(w -> open.add(stage.title() + ": " + w));
+                Stream.concat(signed.get().waived().map(w -> TEXTS.say("part.waived", w)).stream(),
+                        rules.notHolding(stage).stream().map(Problem::words)).forEach(w -> open.add(TEXTS.say("rules.of", stage.title(), w)));
             }
         }
         return open;

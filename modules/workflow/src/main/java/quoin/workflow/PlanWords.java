@@ -2,7 +2,6 @@ package quoin.workflow;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import quoin.adjustment.PlanOption;
 import quoin.adjustment.PlanOptions;
 import quoin.adjustment.PlanReach;
@@ -11,9 +10,12 @@ import quoin.car.Axle;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.logbook.Day;
+import quoin.quantities.Texts;
 
 /** What a plan has to say, in the trade's words. */
 final class PlanWords {
+
+    private static final Texts TEXTS = Texts.of(PlanWords.class);
 
     /** A mass that a racer can move by hand, kg, for the example in a remedy. */
     private static final double EXAMPLE_MASS_KG = 5;
@@ -31,15 +33,14 @@ final class PlanWords {
     /** One line on a plan that is not the first. */
     String option(PlanOption option) {
         int visits = option.visits();
-        String corners = visits == 0 ? "Leave everything" : visits == 1 ? "One corner" : visits + " corners";
-        return String.format(Locale.ROOT, "%s: %.0f %% chance of ending inside%s.", corners, 100 * option.inside().value(),
-                option.worthTheVisits() ? "" : ", no better than with fewer corners");
+        String chance = Texts.figure("%.0f %%", 100 * option.inside().value());
+        String key = (option.worthTheVisits() ? "plan.option." : "plan.noBetter.") + (visits < 2 ? visits : "n");
+        return TEXTS.say(key, chance, visits);
     }
 
     /** One line on turns chosen for their chance. */
     String likeliest(double chance, double smallestErrors) {
-        return String.format(Locale.ROOT, "Best chance by what the readings have taught so far: %.0f %% of ending inside; the"
-                + " smallest expected errors would give %.0f %%.", 100 * chance, 100 * smallestErrors);
+        return TEXTS.say("plan.likeliest", Texts.figure("%.0f %%", 100 * chance), Texts.figure("%.0f %%", 100 * smallestErrors));
     }
 
     List<String> assumed() {
@@ -55,8 +56,7 @@ final class PlanWords {
         }
         if (lines.isEmpty() && offered.conflict().isPresent()) {
             List<String> stay = offered.conflict().get().readings().stream().map(i -> goals.get(i).words()).toList();
-            lines.add("No turning brings all targets inside at once; " + String.join(", ", stay)
-                    + (stay.size() == 1 ? " stays" : " stay") + " outside. Widen a tolerance or change a target.");
+            lines.add(TEXTS.say(stay.size() == 1 ? "plan.conflict.one" : "plan.conflict.many", String.join(", ", stay)));
         }
         return lines;
     }
@@ -66,10 +66,10 @@ final class PlanWords {
             return onlyMassMoves(reading);
         }
         return switch (reach.kind()) {
-            case NOTHING_MOVES_IT -> "No perch or pushrod that may be turned moves the " + reading.words() + ".";
-            case RANGE_ENDS -> "The " + reading.words() + " cannot reach its target: the thread ends at "
-                    + String.join(", ", reach.adjustersAtEnd().stream().map(id -> AdjusterId.parse(id).words()).toList()) + ".";
-            case STEPS_TOO_COARSE -> "Whole steps are too coarse for the tolerance of the " + reading.words() + ".";
+            case NOTHING_MOVES_IT -> TEXTS.say("plan.nothingMoves", reading.words());
+            case RANGE_ENDS -> TEXTS.say("plan.rangeEnds", reading.words(),
+                    String.join(", ", reach.adjustersAtEnd().stream().map(id -> AdjusterId.parse(id).words()).toList()));
+            case STEPS_TOO_COARSE -> TEXTS.say("plan.coarse", reading.words());
             case IN_REACH -> "";
         };
     }
@@ -80,9 +80,9 @@ final class PlanWords {
         boolean left = reading.kind() == ReadingKind.LEFT_SHARE;
         double span = left ? (day.car().trackMm(Axle.FRONT) + day.car().trackMm(Axle.REAR)) / 2 : day.car().wheelbaseMm();
         double moment = Math.abs(error) / 100 * legs.assumed().totalKg() * span;
-        String where = left ? (error > 0 ? "to the right" : "to the left") : (error > 0 ? "rearward" : "forward");
+        String where = TEXTS.say(left ? (error > 0 ? "way.right" : "way.left") : (error > 0 ? "way.rearward" : "way.forward"));
         double share = day.targets().of(reading).orElseThrow().value() + error;
-        return String.format(Locale.ROOT, "Perches cannot change the %s; move %.0f kg %.0f mm %s or accept %.1f %%.",
-                reading.kind().words(), EXAMPLE_MASS_KG, moment / EXAMPLE_MASS_KG, where, share);
+        return TEXTS.say("plan.onlyMass", reading.kind().words(), Texts.figure("%.0f", EXAMPLE_MASS_KG),
+                Texts.figure("%.0f", moment / EXAMPLE_MASS_KG), where, Texts.figure("%.1f", share));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import quoin.car.AdjusterKind;
 import quoin.car.ReadingId;
+import quoin.quantities.Texts;
 
 /**
  * One thing that keeps a stage from being signed off, or from staying so.
@@ -38,7 +39,7 @@ record Problem(Kind kind, String why, List<ReadingId> about, Set<AdjusterKind> w
 
     /** "RR height and LR height: RR perch turned 2 notches after this". */
     String words() {
-        return about.isEmpty() ? why : Words.list(about) + ": " + why;
+        return about.isEmpty() ? why : Texts.of(Problem.class).say("rules.of", Words.list(about), why);
     }
 
     /** Readings that share their reason are told of together. */

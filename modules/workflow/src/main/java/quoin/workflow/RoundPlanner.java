@@ -3,7 +3,6 @@ package quoin.workflow;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,6 +19,7 @@ import quoin.car.Assumption;
 import quoin.car.ReadingId;
 import quoin.car.Setting;
 import quoin.logbook.Day;
+import quoin.quantities.Texts;
 import quoin.quantities.Turns;
 import quoin.suspension.spi.SuspensionTypes;
 
@@ -30,6 +30,8 @@ import quoin.suspension.spi.SuspensionTypes;
  * likelier to end inside, those are offered first.
  */
 public final class RoundPlanner {
+
+    private static final Texts TEXTS = Texts.of(RoundPlanner.class);
 
     /** Turns either way where the thread's ends are not known (common practice, no source: stay well on the thread). */
     static final double UNKNOWN_RANGE_TURNS = 6;
@@ -173,20 +175,20 @@ public final class RoundPlanner {
     static String words(Adjuster adjuster, double turns) {
         String amount = adjuster.setting() instanceof Setting.Thread thread
                 ? Turns.text(Math.abs(turns), thread.stepsPerTurn(), thread.stepName())
-                : String.format(Locale.ROOT, "%.2f mm", Math.abs(turns));
-        boolean plus = turns > 0;
-        return amount + switch (adjuster.id().kind()) {
-            case PERCH, PUSHROD -> plus ? " up" : " down";
-            case CAMBER_ROD, CAMBER_SHIM -> plus ? " top out" : " top in";
-            case CASTER_ROD -> plus ? " top rearward" : " top forward";
-            case TOE_LINK -> plus ? " toe in" : " toe out";
-            case BAR_LINK -> plus ? " onto the left wheel" : " onto the right wheel";
+                : Texts.figure("%.2f mm", Math.abs(turns));
+        String what = switch (adjuster.id().kind()) {
+            case PERCH, PUSHROD -> "lift";
+            case CAMBER_ROD, CAMBER_SHIM -> "camber";
+            case CASTER_ROD -> "caster";
+            case TOE_LINK -> "toe";
+            case BAR_LINK -> "bar";
         };
+        return TEXTS.say("move." + what + (turns > 0 ? ".plus" : ".minus"), amount);
     }
 
     /** What an assumption says in one line. */
     static String words(Assumption assumption) {
-        return String.format(Locale.ROOT, "%s assumed %.3g%s: %s", assumption.field(), assumption.value(),
-                assumption.unit().isEmpty() ? "" : " " + assumption.unit(), assumption.rule());
+        String value = Texts.figure("%.3g", assumption.value()) + (assumption.unit().isEmpty() ? "" : " " + assumption.unit());
+        return TEXTS.say("move.assumed", assumption.field(), value, assumption.rule());
     }
 }

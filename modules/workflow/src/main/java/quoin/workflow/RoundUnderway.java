@@ -2,7 +2,6 @@ package quoin.workflow;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -10,6 +9,7 @@ import quoin.car.AdjusterId;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
+import quoin.quantities.Texts;
 import quoin.workflow.spi.Stage;
 
 /**
@@ -20,6 +20,8 @@ import quoin.workflow.spi.Stage;
  * @param done   what was turned since, by adjuster
  */
 public record RoundUnderway(Day before, Map<AdjusterId, Double> done) {
+
+    private static final Texts TEXTS = Texts.of(RoundUnderway.class);
 
     /** Turns that differ by less are the same turn. */
     private static final double SAME_TURN = 1e-6;
@@ -90,8 +92,7 @@ public record RoundUnderway(Day before, Map<AdjusterId, Double> done) {
     }
 
     private RoundPlan resting(Day day, RoundPlan plan, List<CornerMove> left) {
-        String why = String.format(Locale.ROOT, "%d of %d adjusters of this round are done; then settle the car and read.",
-                plan.moves().size() - left.size(), plan.moves().size());
+        String why = TEXTS.say("round.done", plan.moves().size() - left.size(), plan.moves().size());
         return new RoundPlan(day.revision(), left, plan.predicted(), plan.probabilityInside(), plan.probabilityNow(), why,
                 plan.notReachable(), plan.assumed());
     }

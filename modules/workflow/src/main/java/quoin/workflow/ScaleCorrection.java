@@ -2,6 +2,7 @@ package quoin.workflow;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
@@ -114,12 +115,13 @@ public record ScaleCorrection(PerCorner<Double> factors, PerCorner<Double> stand
                 Optional.of(new Measurement(METHOD, raw, words, uncertainty)));
     }
 
+    /** Kept in the file and read again by {@link #retyped}: the same in every language. */
     private static String words(Map<String, String> raw, String test) {
         StringJoiner shown = new StringJoiner(", ");
         for (Corner corner : Corner.values()) {
             String read = raw.get(ReadingId.of(ReadingKind.LOAD, corner).toString());
             if (read != null) {
-                shown.add(corner + " " + Words.figure(Double.parseDouble(read), ReadingKind.LOAD));
+                shown.add(String.format(Locale.ROOT, "%s %.1f kg", corner, Double.parseDouble(read)));
             }
         }
         return "the scales showed " + shown + TEST + test;

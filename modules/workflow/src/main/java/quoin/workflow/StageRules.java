@@ -10,6 +10,7 @@ import java.util.Set;
 import quoin.car.AdjusterKind;
 import quoin.car.ReadingId;
 import quoin.logbook.Entry;
+import quoin.quantities.Texts;
 import quoin.workflow.Assessor.Assessed;
 import quoin.workflow.Assessor.View;
 import quoin.workflow.Causes.Cause;
@@ -35,6 +36,8 @@ import quoin.workflow.spi.Stage;
  * </ul>
  */
 final class StageRules {
+
+    private static final Texts TEXTS = Texts.of(StageRules.class);
 
     private final Assessor assessor;
     private final List<Stage> stages;
@@ -131,7 +134,7 @@ final class StageRules {
     }
 
     private static Problem again(ReadingId id) {
-        return new Problem(Problem.Kind.READ, "not read again since the stages before were signed off", List.of(id), Set.of());
+        return new Problem(Problem.Kind.READ, TEXTS.say("rules.notAgain"), List.of(id), Set.of());
     }
 
     /** Conditions of a stage that do not hold now. */
@@ -187,10 +190,10 @@ final class StageRules {
                 continue;
             }
             if (signed(earlier).isEmpty()) {
-                problems.add(Problem.earlier(earlier.title() + " comes first: it is not signed off"));
+                problems.add(Problem.earlier(TEXTS.say("rules.first", earlier.title())));
             } else {
                 notHolding(earlier).stream().filter(p -> !workOf(stage, earlier, p))
-                        .forEach(p -> problems.add(Problem.earlier(earlier.title() + ": " + p.words())));
+                        .forEach(p -> problems.add(Problem.earlier(TEXTS.say("rules.of", earlier.title(), p.words()))));
             }
         }
         return problems;
@@ -201,9 +204,9 @@ final class StageRules {
         List<Problem> problems = new ArrayList<>();
         for (Stage stage : stages) {
             if (signed(stage).isEmpty()) {
-                problems.add(Problem.earlier(stage.title() + " is not signed off"));
+                problems.add(Problem.earlier(TEXTS.say("rules.notSigned", stage.title())));
             }
-            notHolding(stage).forEach(p -> problems.add(Problem.earlier(stage.title() + ": " + p.words())));
+            notHolding(stage).forEach(p -> problems.add(Problem.earlier(TEXTS.say("rules.of", stage.title(), p.words()))));
         }
         problems.addAll(Closing.open(assessor, stages.stream().flatMap(s -> judged(s).stream()).distinct().toList()));
         return List.copyOf(problems);
@@ -232,12 +235,12 @@ final class StageRules {
     /** Says of a reading that does not count whether it was read at all. */
     private String missing(ReadingId id) {
         ReadingState shown = assessor.of(id, View.SHOWN).state();
-        return shown.freshness() == Freshness.MISSING ? "not read yet" : "does not count, " + String.join("; ", shown.reasons());
+        return shown.freshness() == Freshness.MISSING ? TEXTS.say("rules.notRead") : TEXTS.say("rules.notCounting", String.join("; ", shown.reasons()));
     }
 
     private static Problem outside(ReadingState state) {
-        String why = "outside, " + Words.figure(state.value().orElseThrow(), state.reading().kind()) + ", wanted "
-                + Words.target(state.target().orElseThrow(), state.reading().kind());
+        String why = TEXTS.say("rules.outside", Words.figure(state.value().orElseThrow(), state.reading().kind()),
+                Words.target(state.target().orElseThrow(), state.reading().kind()));
         return new Problem(Problem.Kind.OUTSIDE, why, List.of(state.reading()), Set.of());
     }
 
@@ -259,8 +262,8 @@ final class StageRules {
             return toSign(stage).stream().map(Problem::words).toList();
         }
         List<String> words = new ArrayList<>();
-        words.add("signed off at entry " + signOff.get().number() + signOff.get().waived().map(w -> ", out of order: " + w).orElse("")
-                + readAgain(stage, signOff.get().number()));
+        words.add(TEXTS.say("rules.signedAt", signOff.get().number(), signOff.get().waived().map(w -> TEXTS.say("rules.waived", w)).orElse(""),
+                readAgain(stage, signOff.get().number())));
         notHolding(stage).forEach(p -> words.add(p.words()));
         return words;
     }
@@ -271,6 +274,6 @@ final class StageRules {
             return "";
         }
         long last = judged.stream().mapToLong(id -> assessor.of(id, View.COUNTING).state().entry()).max().orElse(0);
-        return last > signedAt ? ", read again since and inside (entry " + last + ")" : "";
+        return last > signedAt ? TEXTS.say("rules.readAgain", last) : "";
     }
 }

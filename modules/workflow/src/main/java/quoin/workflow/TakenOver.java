@@ -89,11 +89,11 @@ public final class TakenOver {
     }
 
     static String liftKey(Axle axle, AdjusterKind kind) {
-        return "lift." + axle + "." + kind.words().replace(' ', '-');
+        return "lift." + axle + "." + kind.key();
     }
 
     static String angleKey(Axle axle, ReadingKind angle, AdjusterKind kind) {
-        return angle.key() + "." + axle + "." + kind.words().replace(' ', '-');
+        return angle.key() + "." + axle + "." + kind.key();
     }
 
     /**

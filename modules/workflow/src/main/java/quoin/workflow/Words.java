@@ -7,14 +7,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import quoin.car.Axle;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.car.Target;
 import quoin.logbook.Conditions;
+import quoin.quantities.Texts;
 import quoin.workflow.spi.Requirement;
 
 /** How the order of work says things; figures in base units. */
 final class Words {
+
+    private static final Texts TEXTS = Texts.of(Words.class);
+
+    private static final Set<String> BARS = Set.of(Conditions.CONNECTED, Conditions.DISCONNECTED);
 
     private Words() {
     }
@@ -33,8 +40,8 @@ final class Words {
     }
 
     private static String number(String format, double value) {
-        String text = String.format(Locale.ROOT, format, value);
-        return text.matches("[-+]0(\\.0+)?") ? text.substring(1) : text;
+        String text = Texts.figure(format, value);
+        return text.matches("[-+]0([.,]0+)?") ? text.substring(1) : text;
     }
 
     private static int decimals(ReadingKind kind) {
@@ -58,11 +65,11 @@ final class Words {
     static String list(Collection<ReadingId> readings) {
         Map<ReadingKind, List<String>> byKind = new LinkedHashMap<>();
         for (ReadingId id : readings) {
-            byKind.computeIfAbsent(id.kind(), k -> new ArrayList<>()).add(id.place());
+            byKind.computeIfAbsent(id.kind(), k -> new ArrayList<>()).add(id.placeWords());
         }
         List<String> parts = new ArrayList<>();
         byKind.forEach((kind, places) -> parts.add(places.equals(List.of(ReadingId.CAR)) ? kind.words()
-                : kind.words() + " " + joined(places)));
+                : TEXTS.say("readings.of", kind.words(), joined(places))));
         return joined(parts);
     }
 
@@ -74,26 +81,42 @@ final class Words {
         if (parts.size() < 2) {
             return String.join("", parts);
         }
-        return String.join(", ", parts.subList(0, parts.size() - 1)) + " and " + parts.get(parts.size() - 1);
+        return TEXTS.say("list.and", String.join(", ", parts.subList(0, parts.size() - 1)), parts.get(parts.size() - 1));
+    }
+
+    /** The title of a stage within a sentence; some languages write a noun with a capital anywhere. */
+    static String inSentence(String title) {
+        return TEXTS.say("title.lower").equals("yes") ? title.toLowerCase(Locale.ROOT) : title;
+    }
+
+    /** An anti-roll bar by the key of its condition: "front bar". */
+    static String bar(String key) {
+        return TEXTS.say("bar." + (key.equals(Conditions.bar(Axle.FRONT)) ? Axle.FRONT : Axle.REAR));
+    }
+
+    /** The corner of a name, as the racer calls it; any other name as it is. */
+    static String place(String name) {
+        return new ReadingId(ReadingKind.PRESSURE, name).placeWords();
     }
 
     /** What was wrong when a reading was taken: "taken with the front bar connected". */
     static String takenWithout(Requirement requirement, Optional<String> then) {
         String key = requirement.key();
         if (Timeline.isBar(key)) {
-            String bar = key.replace('-', ' ');
-            return then.isPresent() ? "taken with the " + bar + " " + then.get() : "taken before the " + bar + " was taken off";
+            String bar = bar(key);
+            return then.map(value -> BARS.contains(value) ? TEXTS.say("taken.barThen." + value, bar) : TEXTS.say("taken.barThen.other", bar, value))
+                    .orElseGet(() -> TEXTS.say("taken.bar", bar));
         }
         return switch (key) {
-            case Conditions.DRIVER -> "taken with the driver out";
-            case Conditions.DAMPERS -> "taken before the dampers were set soft";
-            case Conditions.STEERING -> "taken with the steering free";
-            case Conditions.BRAKES -> "taken with the brakes on";
-            case Conditions.PADS -> then.isPresent() ? "taken after the pads were moved" : "taken before the pads were levelled";
-            case Conditions.SCALES -> "taken before the scales were zeroed";
-            case Conditions.PRESSURES -> "taken before the tyre pressures were set";
-            case Conditions.SETTLED -> "taken before the car was settled";
-            default -> "taken before this was done: " + requirement.words();
+            case Conditions.DRIVER -> TEXTS.say("taken.driver");
+            case Conditions.DAMPERS -> TEXTS.say("taken.dampers");
+            case Conditions.STEERING -> TEXTS.say("taken.steering");
+            case Conditions.BRAKES -> TEXTS.say("taken.brakes");
+            case Conditions.PADS -> TEXTS.say(then.isPresent() ? "taken.padsMoved" : "taken.pads");
+            case Conditions.SCALES -> TEXTS.say("taken.scales");
+            case Conditions.PRESSURES -> TEXTS.say("taken.pressures");
+            case Conditions.SETTLED -> TEXTS.say("taken.settled");
+            default -> TEXTS.say("taken.other", requirement.words());
         };
     }
 }

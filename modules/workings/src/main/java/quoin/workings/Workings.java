@@ -192,7 +192,7 @@ final class Workings {
         QuantityFormat ratio = QuantityFormat.of(day.units().preferences().withDecimals(Dimension.NUMBER, 3));
         lines.add(Bundle.work_rate(rate(at.springRateNPerMm()), ratio.number(at.motionRatio(), Dimension.NUMBER), rate(at.wheelRateNPerMm())));
         lines.add(Bundle.work_series(rate(at.wheelRateNPerMm()), rate(at.tyreRateNPerMm()), rate(series)));
-        if (assumed.assumptions().stream().anyMatch(a -> a.field().startsWith(corner.name() + " "))) {
+        if (assumed.assumptions().stream().anyMatch(a -> a.place().equals(corner.name()))) {
             lines.add(Bundle.work_assumed());
         }
         return new Working("", Bundle.work_wheelRate(corner.name()), rate(at.wheelRateNPerMm()), lines);

@@ -1,6 +1,7 @@
 package quoin.exchange.incoming;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,12 +33,15 @@ final class ReadingNames {
         for (ReadingKind kind : ReadingKind.values()) {
             if (!kind.isDerived()) {
                 kinds.put(plain(kind.key()), kind);
+                kinds.put(plain(kind.phrase().english()), kind);
                 kinds.put(plain(kind.words()), kind);
             }
         }
         for (Corner corner : Corner.values()) {
-            AT_CORNERS.forEach(kind -> name(ReadingId.of(kind, corner), kind, corner.name()));
-            car.heightPoint(corner).ifPresent(p -> name(p.reading(), ReadingKind.HEIGHT, corner.name()));
+            for (String place : new LinkedHashSet<>(List.of(corner.name(), corner.words()))) {
+                AT_CORNERS.forEach(kind -> name(ReadingId.of(kind, corner), kind, place));
+                car.heightPoint(corner).ifPresent(p -> name(p.reading(), ReadingKind.HEIGHT, place));
+            }
         }
         for (HeightPoint point : car.heightPoints()) {
             name(point.reading(), ReadingKind.HEIGHT, point.name());
@@ -45,7 +49,7 @@ final class ReadingNames {
     }
 
     private void name(ReadingId id, ReadingKind kind, String place) {
-        for (String word : List.of(kind.key(), kind.words())) {
+        for (String word : List.of(kind.key(), kind.phrase().english(), kind.words())) {
             known.put(plain(word + " " + place), id);
             known.put(plain(place + " " + word), id);
         }

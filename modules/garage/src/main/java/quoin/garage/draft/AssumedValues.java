@@ -11,11 +11,7 @@ import quoin.quantities.Dimension;
 /** The car's assumptions with the blank field that each one fills. */
 final class AssumedValues {
 
-    private static final Map<String, String> CORNER_FIELDS = Map.of("unsprung mass", "unsprung", "motion ratio", "motionRatio",
-            "pushrod ratio", "pushrodRatio", "spring rate", "springRate", "tyre rate", "tyreRate", "rim chord", "rimChord",
-            "perch pitch", "perch.pitch");
-    private static final Map<String, String> CAR_FIELDS = Map.of("total mass", Paths.TOTAL, "centre of gravity height",
-            Paths.CG_HEIGHT);
+    private static final Map<String, String> CAR_FIELDS = Map.of("total", Paths.TOTAL, "cgHeight", Paths.CG_HEIGHT);
 
     private final CarDraft draft;
     private final Car car;
@@ -32,23 +28,21 @@ final class AssumedValues {
     private Assumed assumed(Assumption made) {
         String value = FigureText.dimensionOf(made.unit()).map(d -> shown(made.value(), d))
                 .orElseGet(() -> made.value() + " " + made.unit());
-        return new Assumed(path(made.field()), made.field(), value, made.rule());
+        return new Assumed(path(made), made.field(), value, made.rule());
     }
 
     private String shown(double value, Dimension dimension) {
         return draft.figures().shown(value, dimension);
     }
 
-    private Optional<String> path(String field) {
-        if (CAR_FIELDS.containsKey(field)) {
-            return Optional.of(CAR_FIELDS.get(field));
+    private Optional<String> path(Assumption made) {
+        if (CAR_FIELDS.containsKey(made.key())) {
+            return Optional.of(CAR_FIELDS.get(made.key()));
         }
-        String what = field.length() > 3 ? CORNER_FIELDS.get(field.substring(3)) : null;
-        if (what != null) {
-            return Optional.of("corners." + field.substring(0, 2) + "." + what);
+        if (!made.key().equals(Assumption.POINT_X) && !made.key().equals(Assumption.POINT_Y)) {
+            return Optional.of("corners." + made.place() + "." + (made.key().equals("perchPitch") ? "perch.pitch" : made.key()));
         }
-        int end = field.lastIndexOf(' ');
-        return draft.pointRows().stream().filter(r -> end > 0 && draft.text(Paths.point(r, "name")).strip().equals(field.substring(0, end)))
-                .map(r -> Paths.point(r, field.substring(end + 1))).findFirst();
+        return draft.pointRows().stream().filter(r -> draft.text(Paths.point(r, "name")).strip().equals(made.place()))
+                .map(r -> Paths.point(r, made.key().equals(Assumption.POINT_X) ? "x" : "y")).findFirst();
     }
 }

@@ -14,6 +14,7 @@ import quoin.car.AdjusterKind;
 import quoin.car.Corner;
 import quoin.car.CornerSetup;
 import quoin.car.Setting;
+import quoin.quantities.Turns;
 
 /** Reads the corners of a draft. */
 final class CornerReader {
@@ -91,10 +92,10 @@ final class CornerReader {
             assume(stepsPath, Integer.toString(QUARTER_TURNS), "assumed.steps");
         }
         String namePath = Paths.adjuster(corner, kind, "stepName");
-        String name = in.words(namePath);
+        String name = Turns.stepName(in.words(namePath));
         if (name.isEmpty()) {
             name = usualName(kind, steps);
-            assume(namePath, name, "assumed.stepName");
+            assume(namePath, Turns.stepWord(name), "assumed.stepName");
         }
         boolean both = in.choice(Paths.adjuster(corner, kind, "ends")).equals(FieldKinds.BOTH_ENDS);
         return pitch.isPresent() ? Optional.of(new Setting.Thread(pitch.getAsDouble(), both, steps, name)) : Optional.empty();
@@ -124,13 +125,14 @@ final class CornerReader {
         assumed.add(new Assumed(Optional.of(path), new FieldNames(draft).of(path), value, Texts.of(ruleKey)));
     }
 
+    /** Names under which {@link Turns} counts steps. */
     private static String usualName(AdjusterKind kind, int steps) {
         return switch (steps) {
-            case 1 -> Texts.of("step.turn");
-            case 2 -> Texts.of("step.half");
-            case QUARTER_TURNS -> Texts.of("step.quarter");
-            case 6 -> Texts.of("step.flat");
-            default -> Texts.of(kind == AdjusterKind.PERCH ? "step.notch" : "step.other");
+            case 1 -> "turn";
+            case 2 -> "half turn";
+            case QUARTER_TURNS -> "quarter turn";
+            case 6 -> "flat";
+            default -> kind == AdjusterKind.PERCH ? "notch" : "step";
         };
     }
 }

@@ -21,6 +21,7 @@ import quoin.car.ReadingKind;
 import quoin.car.Setting;
 import quoin.car.Target;
 import quoin.quantities.Dimension;
+import quoin.quantities.Turns;
 
 /** A car as the texts of the form. */
 final class DraftWriter {
@@ -106,7 +107,7 @@ final class DraftWriter {
             put(Paths.adjuster(corner, kind, "pitch"), thread.pitchMm(), Dimension.LENGTH);
             texts.put(Paths.adjuster(corner, kind, "ends"), thread.bothEnds() ? FieldKinds.BOTH_ENDS : FieldKinds.ONE_END);
             texts.put(Paths.adjuster(corner, kind, "steps"), Integer.toString(thread.stepsPerTurn()));
-            texts.put(Paths.adjuster(corner, kind, "stepName"), thread.stepName());
+            texts.put(Paths.adjuster(corner, kind, "stepName"), Turns.stepWord(thread.stepName()));
         } else if (adjuster.setting() instanceof Setting.Shims shims) {
             texts.put(Paths.adjuster(corner, kind, "how"), FieldKinds.SHIMS);
             put(Paths.adjuster(corner, kind, "pack"), shims.fittedMm(), Dimension.LENGTH);

@@ -2,11 +2,15 @@ package quoin.workbench.units;
 
 import java.awt.event.ActionEvent;
 import java.awt.event.ActionListener;
+import java.io.IOException;
+import java.nio.file.Path;
 import org.openide.DialogDescriptor;
 import org.openide.DialogDisplayer;
+import org.openide.NotifyDescriptor;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
 import org.openide.awt.ActionRegistration;
+import org.openide.modules.Places;
 import org.openide.util.NbBundle.Messages;
 import quoin.workbench.CurrentDay;
 
@@ -14,16 +18,30 @@ import quoin.workbench.CurrentDay;
 @ActionID(category = "Tools", id = "quoin.workbench.units.UnitsAction")
 @ActionRegistration(displayName = "#CTL_Units")
 @ActionReference(path = "Menu/Tools", position = 100)
-@Messages({"CTL_Units=&Units and Numbers...", "TITLE_Units=Units and numbers"})
+@Messages({"CTL_Units=&Units and Language...", "TITLE_Units=Units, numbers and language",
+    "# {0} - file", "units.languageNotKept=The language was not kept: {0} cannot be written. Free it, then choose again."})
 public final class UnitsAction implements ActionListener {
 
     @Override
     public void actionPerformed(ActionEvent event) {
         CurrentDay current = CurrentDay.inUse();
-        UnitsForm form = new UnitsForm(current.units());
+        Path file = LanguageChoice.file(Places.getUserDirectory().toPath());
+        LanguageChoice language = LanguageChoice.load(file);
+        UnitsForm form = new UnitsForm(current.units(), language);
         Object answer = DialogDisplayer.getDefault().notify(new DialogDescriptor(form, Bundle.TITLE_Units()));
         if (answer == DialogDescriptor.OK_OPTION) {
             current.setUnits(form.chosen());
+            if (!form.language().equals(language)) {
+                keep(form.language(), file);
+            }
+        }
+    }
+
+    private static void keep(LanguageChoice language, Path file) {
+        try {
+            language.save(file);
+        } catch (IOException e) {
+            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(Bundle.units_languageNotKept(file), NotifyDescriptor.WARNING_MESSAGE));
         }
     }
 }

@@ -4,16 +4,23 @@ import java.awt.Font;
 import java.awt.GridBagLayout;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.openide.awt.Mnemonics;
 import org.openide.util.NbBundle.Messages;
+import quoin.car.Corner;
+import quoin.car.CornerNames;
 import quoin.quantities.AngleStyle;
 import quoin.quantities.DecimalMark;
 import quoin.quantities.Dimension;
 import quoin.quantities.QuantityFormat;
+import quoin.quantities.Texts;
 import quoin.quantities.Unit;
 import quoin.quantities.UnitPreferences;
 import quoin.workbench.DisplayUnits;
@@ -28,6 +35,9 @@ import quoin.workbench.WrapText;
     "units.toeAngle=angle", "units.point=point: 107.9", "units.comma=comma: 107,9",
     "# {0} - weight", "# {1} - height", "# {2} - rate", "# {3} - pressure", "# {4} - camber",
     "units.example=A car then reads {0}, {1}, {2}, {3}, camber {4}.",
+    "units.language=Lan&guage", "units.asComputer=as the computer", "units.corners=&Names of the corners",
+    "units.asLanguage=as the language", "# {0} - four names", "units.inWords=in words: {0}",
+    "units.nextStart=Language and names of corners change when Quoin is started again.",
     "units.hint=Any unit may be typed behind a figure, whatever is chosen here: 238 lb, 3/16in, -1°30'."})
 final class UnitsForm extends JPanel {
 
@@ -39,10 +49,16 @@ final class UnitsForm extends JPanel {
     private final JComboBox<String> angle = new JComboBox<>(new String[] {Bundle.units_degrees(), Bundle.units_minutes()});
     private final JComboBox<String> toe = new JComboBox<>(new String[] {Bundle.units_toeLength(), Bundle.units_toeAngle()});
     private final JComboBox<String> mark = new JComboBox<>(new String[] {Bundle.units_point(), Bundle.units_comma()});
+    private final transient List<Optional<String>> languages = Stream.concat(Stream.of(Optional.<String>empty()),
+            Texts.languages().stream().map(Optional::of)).toList();
+    private final transient List<Optional<CornerNames>> corners = Stream.concat(Stream.of(Optional.<CornerNames>empty()),
+            Stream.of(CornerNames.values()).map(Optional::of)).toList();
+    private final JComboBox<String> language = new JComboBox<>(languages.stream().map(UnitsForm::words).toArray(String[]::new));
+    private final JComboBox<String> cornerNames = new JComboBox<>(corners.stream().map(UnitsForm::cornerWords).toArray(String[]::new));
     private final WrapText example = new WrapText("", 1.1, Font.BOLD);
     private final transient DisplayUnits before;
 
-    UnitsForm(DisplayUnits before) {
+    UnitsForm(DisplayUnits before, LanguageChoice chosen) {
         this.before = before;
         setLayout(new GridBagLayout());
         setBorder(Looks.padding(0.8, 0.8));
@@ -59,9 +75,35 @@ final class UnitsForm extends JPanel {
         row(Bundle.units_toe(), toe);
         mark.setSelectedIndex(now.decimalMark() == DecimalMark.COMMA ? 1 : 0);
         row(Bundle.units_mark(), mark);
+        language.setSelectedIndex(languages.indexOf(chosen.language()));
+        row(Bundle.units_language(), language);
+        cornerNames.setSelectedIndex(corners.indexOf(chosen.corners()));
+        row(Bundle.units_corners(), cornerNames);
         below(example);
+        below(new WrapText(Bundle.units_nextStart()));
         below(new WrapText(Bundle.units_hint()));
         showExample();
+    }
+
+    /** A language by its own name, so that whoever cannot read this one finds his. */
+    private static String words(Optional<String> code) {
+        return code.map(Locale::forLanguageTag).map(l -> capital(l.getDisplayLanguage(l))).orElseGet(Bundle::units_asComputer);
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private static String cornerWords(Optional<CornerNames> names) {
+        return names.map(n -> {
+            String all = Stream.of(Corner.values()).map(n::of).collect(Collectors.joining(", "));
+            return n == CornerNames.WORDS ? Bundle.units_inWords(n.of(Corner.LF) + " ...") : all;
+        }).orElseGet(Bundle::units_asLanguage);
+    }
+
+    /** Language and names of corners as they stand in the form, for the next start. */
+    LanguageChoice language() {
+        return new LanguageChoice(languages.get(language.getSelectedIndex()), corners.get(cornerNames.getSelectedIndex()));
     }
 
     private static Map<Dimension, List<Unit>> choices() {

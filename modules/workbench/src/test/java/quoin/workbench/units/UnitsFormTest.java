@@ -18,13 +18,13 @@ class UnitsFormTest {
     @Test
     void whatIsShownIsWhatIsChosen() {
         DisplayUnits usual = DisplayUnits.usual();
-        DisplayUnits same = new UnitsForm(usual).chosen();
+        DisplayUnits same = new UnitsForm(usual, LanguageChoice.USUAL).chosen();
         assertEquals(Unit.KG, same.preferences().unit(Dimension.MASS));
         assertEquals(Unit.KGF, same.preferences().unit(Dimension.FORCE));
         assertEquals(usual.toeInMm(), same.toeInMm());
         DisplayUnits pounds = new DisplayUnits(UnitPreferences.inchPound().withDecimalMark(DecimalMark.COMMA)
                 .withAngleStyle(AngleStyle.DEGREES_MINUTES), false);
-        DisplayUnits kept = new UnitsForm(pounds).chosen();
+        DisplayUnits kept = new UnitsForm(pounds, LanguageChoice.USUAL).chosen();
         for (Dimension dimension : new Dimension[] {Dimension.MASS, Dimension.FORCE, Dimension.LENGTH, Dimension.STIFFNESS, Dimension.PRESSURE}) {
             assertEquals(pounds.preferences().unit(dimension), kept.preferences().unit(dimension), dimension.name());
         }
@@ -35,7 +35,7 @@ class UnitsFormTest {
 
     @Test
     void eachQuantityIsChosenByItself() {
-        UnitsForm form = new UnitsForm(DisplayUnits.usual());
+        UnitsForm form = new UnitsForm(DisplayUnits.usual(), LanguageChoice.USUAL);
         JComboBox<?> weights = (JComboBox<?>) Arrays.stream(form.getComponents()).filter(JComboBox.class::isInstance)
                 .findFirst().map(Component.class::cast).orElseThrow();
         weights.setSelectedItem("lb");

@@ -6,70 +6,71 @@ import java.util.Optional;
 import quoin.car.Axle;
 import quoin.car.Car;
 import quoin.logbook.Conditions;
+import quoin.quantities.Texts;
 
 /** The conditions that several stages ask for, with their cautions (trade practice). */
 public final class Requirements {
+
+    private static final Texts TEXTS = Texts.of(Requirements.class);
 
     private Requirements() {
     }
 
     public static Requirement sound() {
-        return new Requirement(Conditions.SOUND, Conditions.YES, "Check the car for play, run-out and bent or cracked parts",
-                Optional.of("Stands under the frame, jack left as a second support, shake test before going under; never under a"
-                        + " car on a jack")).asLasting();
+        return new Requirement(Conditions.SOUND, Conditions.YES, TEXTS.say("sound"),
+                Optional.of(TEXTS.say("sound.caution"))).asLasting();
     }
 
     /** Fuel as decided for the load case, recorded in kg. */
     public static Requirement fuelKnown() {
-        return new Requirement(Conditions.FUEL, "", "Fill to the fuel of the load case and record it in kg", Optional.empty())
+        return new Requirement(Conditions.FUEL, "", TEXTS.say("fuel"), Optional.empty())
                 .asLasting();
     }
 
     public static Requirement pressuresSet() {
-        return new Requirement(Conditions.PRESSURES, Conditions.SET, "Set the tyre pressures to hot running values, equal side to side",
+        return new Requirement(Conditions.PRESSURES, Conditions.SET, TEXTS.say("pressures"),
                 Optional.empty()).asLasting();
     }
 
     public static Requirement padsLevelled() {
-        return new Requirement(Conditions.PADS, Conditions.LEVELLED, "Shim the four pad tops into one plane",
-                Optional.of("Raised pads need end lips; hard shims only, never wood or cardboard")).asLasting();
+        return new Requirement(Conditions.PADS, Conditions.LEVELLED, TEXTS.say("pads"),
+                Optional.of(TEXTS.say("pads.caution"))).asLasting();
     }
 
     public static Requirement scalesZeroed() {
-        return new Requirement(Conditions.SCALES, Conditions.ZEROED, "Zero the scales with the pads empty",
-                Optional.of("Nothing may lie on a pad: no shim, no spanner")).asLasting();
+        return new Requirement(Conditions.SCALES, Conditions.ZEROED, TEXTS.say("scales"),
+                Optional.of(TEXTS.say("scales.caution"))).asLasting();
     }
 
     public static Requirement barOff(Axle axle) {
-        String end = axle == Axle.FRONT ? "front" : "rear";
-        return new Requirement(Conditions.bar(axle), Conditions.DISCONNECTED, "Take one link off the " + end + " bar",
-                Optional.of("Put the link on the list of loosened parts"));
+        return new Requirement(Conditions.bar(axle), Conditions.DISCONNECTED, TEXTS.say("bar." + axle),
+                Optional.of(TEXTS.say("bar.caution")));
     }
 
     public static Requirement dampersSoft() {
-        return new Requirement(Conditions.DAMPERS, Conditions.SOFT, "Set the dampers to full soft",
-                Optional.of("Write the clicks down first"));
+        return new Requirement(Conditions.DAMPERS, Conditions.SOFT, TEXTS.say("dampers"),
+                Optional.of(TEXTS.say("dampers.caution")));
     }
 
     public static Requirement brakesFree() {
-        return new Requirement(Conditions.BRAKES, Conditions.FREE, "Brakes off, gearbox in neutral",
-                Optional.of("The car can roll: stop blocks 10 mm clear of the tyres"));
+        return new Requirement(Conditions.BRAKES, Conditions.FREE, TEXTS.say("brakes"),
+                Optional.of(TEXTS.say("brakes.caution")));
     }
 
     public static Requirement steeringLocked() {
-        return new Requirement(Conditions.STEERING, Conditions.LOCKED, "Lock the steering with the rack centred",
-                Optional.of("Put the lock on the list of what must come out again"));
+        return new Requirement(Conditions.STEERING, Conditions.LOCKED, TEXTS.say("steering"),
+                Optional.of(TEXTS.say("steering.caution")));
     }
 
     public static Requirement driverIn() {
-        return new Requirement(Conditions.DRIVER, Conditions.IN, "Driver, or ballast for him, in the seat and still",
-                Optional.of("Never in the seat while the car is on a jack"));
+        return new Requirement(Conditions.DRIVER, Conditions.IN, TEXTS.say("driver"),
+                Optional.of(TEXTS.say("driver.caution")));
     }
 
     /** Settled since whatever was last turned, jacked, shimmed or driven. */
     public static Requirement settled() {
-        return new Requirement(Conditions.SETTLED, Conditions.YES, "Settle the car: bounce each end three times, roll it back and forth",
-                Optional.of("Never trust the first reading after a jack"));
+        return new Requirement(Conditions.SETTLED, Conditions.YES, TEXTS.say("settled"),
+                Optional.of(TEXTS.say("settled.caution")));
     }
 
     /** What every height, weight and angle is taken in; the bars only where the car has them. */
