@@ -5,6 +5,7 @@ import java.util.List;
 import org.openide.util.lookup.ServiceProvider;
 import quoin.car.AdjusterKind;
 import quoin.mechanics.InvalidInputException;
+import quoin.quantities.Texts;
 import quoin.suspension.Change;
 import quoin.suspension.CornerKinematics;
 import quoin.suspension.HardPoints;
@@ -18,6 +19,7 @@ import quoin.suspension.spi.SuspensionType;
 /** Two arms and a tie rod or toe link, with a push- or pullrod and rocker, or a coil-over straight on an arm. */
 @ServiceProvider(service = SuspensionType.class)
 public final class DoubleWishbone implements SuspensionType {
+    private static final Texts TEXTS = Texts.of(DoubleWishbone.class);
     private static final String LOWER_ARM = "lowerArm";
     private static final String UPPER_ARM = "upperArm";
     private static final String UPRIGHT = "upright";
@@ -34,26 +36,26 @@ public final class DoubleWishbone implements SuspensionType {
 
     @Override
     public String name() {
-        return "Double wishbone";
+        return TEXTS.say("doubleWishbone");
     }
 
     @Override
     public List<Parameter> parameters() {
         List<Parameter> parameters = new ArrayList<>(HardPoints.wheel());
-        parameters.addAll(HardPoints.link("upper_front", "Upper arm, front leg"));
-        parameters.addAll(HardPoints.link("upper_rear", "Upper arm, rear leg"));
-        parameters.addAll(HardPoints.link("lower_front", "Lower arm, front leg"));
-        parameters.addAll(HardPoints.link("lower_rear", "Lower arm, rear leg"));
-        parameters.addAll(HardPoints.link("tie", "Tie rod or toe link"));
+        parameters.addAll(HardPoints.link("upper_front", TEXTS.say("upperArmFrontLeg")));
+        parameters.addAll(HardPoints.link("upper_rear", TEXTS.say("upperArmRearLeg")));
+        parameters.addAll(HardPoints.link("lower_front", TEXTS.say("lowerArmFrontLeg")));
+        parameters.addAll(HardPoints.link("lower_rear", TEXTS.say("lowerArmRearLeg")));
+        parameters.addAll(HardPoints.link("tie", TEXTS.say("tieRodOrToeLink")));
         parameters.addAll(HardPoints.rocker(HOLDERS));
         parameters.addAll(HardPoints.coil());
-        parameters.add(Parameter.choice(COIL_ON, "Coil-over's lower joint is on", "Lower arm where left blank", HOLDERS)
+        parameters.add(Parameter.choice(COIL_ON, TEXTS.say("coilOverSLowerJointIsOn"), TEXTS.say("lowerArmWhereLeftBlank"), HOLDERS)
                 .optional());
-        parameters.add(Parameter.choice(CAMBER_ROD_AT, "Camber rods are in",
-                "The arm whose two legs are turned alike for camber; upper arm where left blank",
+        parameters.add(Parameter.choice(CAMBER_ROD_AT, TEXTS.say("camberRodsAreIn"),
+                TEXTS.say("theArmWhoseTwoLegsAreTurnedAlikeForCamberUpper"),
                 List.of(UPPER_ARM, LOWER_ARM)).optional());
-        parameters.add(Parameter.choice(CAMBER_SHIM_AT, "Camber shims are at",
-                "At the upper arm's two pivots, or between upright and upper bracket; upright where left blank",
+        parameters.add(Parameter.choice(CAMBER_SHIM_AT, TEXTS.say("camberShimsAreAt"),
+                TEXTS.say("atTheUpperArmSTwoPivotsOrBetweenUprightAnd"),
                 List.of(UPRIGHT, PIVOTS)).optional());
         return List.copyOf(parameters);
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.openide.util.lookup.ServiceProvider;
 import quoin.car.AdjusterKind;
+import quoin.quantities.Texts;
 import quoin.suspension.Change;
 import quoin.suspension.CornerKinematics;
 import quoin.suspension.HardPoints;
@@ -19,6 +20,7 @@ import quoin.suspension.spi.SuspensionType;
 /** Five links with a joint at each end; one of them is the tie rod or toe link. Its steering axis is the momentary screw. */
 @ServiceProvider(service = SuspensionType.class)
 public final class FiveLink implements SuspensionType {
+    private static final Texts TEXTS = Texts.of(FiveLink.class);
     private static final List<String> LINKS = List.of("link1", "link2", "link3", "link4");
     private static final String CAMBER_ROD = "camberRod";
     private static final String CASTER_ROD = "casterRod";
@@ -30,19 +32,19 @@ public final class FiveLink implements SuspensionType {
 
     @Override
     public String name() {
-        return "Five-link";
+        return TEXTS.say("fiveLink");
     }
 
     @Override
     public List<Parameter> parameters() {
         List<Parameter> parameters = new ArrayList<>(HardPoints.wheel());
         for (int i = 0; i < LINKS.size(); i++) {
-            parameters.addAll(HardPoints.link(LINKS.get(i), "Link " + (i + 1)));
+            parameters.addAll(HardPoints.link(LINKS.get(i), TEXTS.say("linkNumber", i + 1)));
         }
-        parameters.addAll(HardPoints.link("tie", "Tie rod or toe link"));
+        parameters.addAll(HardPoints.link("tie", TEXTS.say("tieRodOrToeLink")));
         parameters.addAll(HardPoints.coil());
-        parameters.add(Parameter.choice(CAMBER_ROD, "Camber is turned at", "The link that sets camber", LINKS).optional());
-        parameters.add(Parameter.choice(CASTER_ROD, "Caster is turned at", "The link that sets caster", LINKS).optional());
+        parameters.add(Parameter.choice(CAMBER_ROD, TEXTS.say("camberIsTurnedAt"), TEXTS.say("theLinkThatSetsCamber"), LINKS).optional());
+        parameters.add(Parameter.choice(CASTER_ROD, TEXTS.say("casterIsTurnedAt"), TEXTS.say("theLinkThatSetsCaster"), LINKS).optional());
         return List.copyOf(parameters);
     }
 

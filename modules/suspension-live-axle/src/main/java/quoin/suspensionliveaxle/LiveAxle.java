@@ -5,6 +5,7 @@ import java.util.List;
 import org.openide.util.lookup.ServiceProvider;
 import quoin.mechanics.InvalidInputException;
 import quoin.mechanics.SpacePoint;
+import quoin.quantities.Texts;
 import quoin.suspension.Change;
 import quoin.suspension.CornerKinematics;
 import quoin.suspension.HardPoints;
@@ -22,6 +23,7 @@ import quoin.suspension.spi.SuspensionType;
  */
 @ServiceProvider(service = SuspensionType.class)
 public final class LiveAxle implements SuspensionType {
+    private static final Texts TEXTS = Texts.of(LiveAxle.class);
     private static final String TOP = "topLink";
     private static final String PANHARD = "panhard";
     private static final String WATT = "watt";
@@ -33,32 +35,32 @@ public final class LiveAxle implements SuspensionType {
 
     @Override
     public String name() {
-        return "Live axle";
+        return TEXTS.say("liveAxle");
     }
 
     @Override
     public List<Parameter> parameters() {
         List<Parameter> parameters = new ArrayList<>(HardPoints.wheel());
-        parameters.addAll(HardPoints.link("lower", "Lower link"));
-        HardPoints.link("upper", "Upper link of a pair").forEach(p -> parameters.add(p.optional()));
-        parameters.addAll(pair(TOP, "Single upper link"));
-        parameters.addAll(pair(PANHARD, "Panhard rod"));
-        parameters.add(once(WATT + ".pivot", "Watt crank, pivot", "Centre of the crank's pivot on the axle"));
+        parameters.addAll(HardPoints.link("lower", TEXTS.say("lowerLink")));
+        HardPoints.link("upper", TEXTS.say("upperLinkOfAPair")).forEach(p -> parameters.add(p.optional()));
+        parameters.addAll(pair(TOP, TEXTS.say("singleUpperLink")));
+        parameters.addAll(pair(PANHARD, TEXTS.say("panhardRod")));
+        parameters.add(once(WATT + ".pivot", TEXTS.say("wattCrankPivot"), TEXTS.say("centreOfTheCrankSPivotOnTheAxle")));
         for (String which : List.of("upper", "lower")) {
-            parameters.add(once(WATT + "." + which + ".outboard", "Watt link, " + which + ", on the crank", "Centre of the joint"));
-            parameters.add(once(WATT + "." + which + ".inboard", "Watt link, " + which + ", on the body", "Centre of the joint"));
+            parameters.add(once(WATT + "." + which + ".outboard", TEXTS.say("watt." + which + ".crank"), TEXTS.say("centreOfTheJoint")));
+            parameters.add(once(WATT + "." + which + ".inboard", TEXTS.say("watt." + which + ".body"), TEXTS.say("centreOfTheJoint")));
         }
         parameters.addAll(HardPoints.coil());
         return List.copyOf(parameters);
     }
 
     private static List<Parameter> pair(String key, String label) {
-        return List.of(once(key + ".inboard", label + ", joint on the body", "Centre of the joint"),
-                once(key + ".outboard", label + ", joint on the axle", "Centre of the joint"));
+        return List.of(once(key + ".inboard", TEXTS.say("jointOnBody", label), TEXTS.say("centreOfTheJoint")),
+                once(key + ".outboard", TEXTS.say("jointOnAxle", label), TEXTS.say("centreOfTheJoint")));
     }
 
     private static Parameter once(String key, String label, String help) {
-        return Parameter.axlePoint(key, label, help + "; the middle figure is plus to the left of the centre line").optional();
+        return Parameter.axlePoint(key, label, TEXTS.say("middleFigure", help)).optional();
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import quoin.car.AdjusterKind;
 import quoin.car.Setting;
+import quoin.quantities.Texts;
 import quoin.suspension.AdjusterEffect;
 import quoin.suspension.AngleChange;
 import quoin.suspension.Parameter;
@@ -12,23 +13,20 @@ import quoin.suspension.ParameterValues;
 
 /** What can be measured of one adjuster: each unit is a turn of its thread or a mm of its shims. */
 enum MeasuredAdjuster {
-    CAMBER_ROD(AdjusterKind.CAMBER_ROD, "camberRod", "camber rod", "per_turn", "per turn of the"),
-    CAMBER_SHIM(AdjusterKind.CAMBER_SHIM, "camberShim", "camber shim", "per_mm", "per mm of"),
-    CASTER_ROD(AdjusterKind.CASTER_ROD, "casterRod", "caster rod", "per_turn", "per turn of the"),
-    TOE_LINK(AdjusterKind.TOE_LINK, "toeLink", "toe link", "per_turn", "per turn of the");
+    CAMBER_ROD(AdjusterKind.CAMBER_ROD, "camberRod", "per_turn"),
+    CAMBER_SHIM(AdjusterKind.CAMBER_SHIM, "camberShim", "per_mm"),
+    CASTER_ROD(AdjusterKind.CASTER_ROD, "casterRod", "per_turn"),
+    TOE_LINK(AdjusterKind.TOE_LINK, "toeLink", "per_turn");
+    private static final Texts TEXTS = Texts.of(MeasuredAdjuster.class);
 
     private final AdjusterKind kind;
     private final String group;
-    private final String words;
     private final String per;
-    private final String perWords;
 
-    MeasuredAdjuster(AdjusterKind kind, String group, String words, String per, String perWords) {
+    MeasuredAdjuster(AdjusterKind kind, String group, String per) {
         this.kind = kind;
         this.group = group;
-        this.words = words;
         this.per = per;
-        this.perWords = perWords;
     }
 
     AdjusterKind kind() {
@@ -37,25 +35,17 @@ enum MeasuredAdjuster {
 
     List<Parameter> parameters() {
         List<Parameter> parameters = new ArrayList<>();
-        parameters.add(parameter("camber_deg", "Camber", "deg", "plus is top outboard"));
-        parameters.add(parameter("toe_deg", "Toe", "deg", "plus is toe-in"));
-        parameters.add(parameter("caster_deg", "Caster", "deg", "plus is top rearward"));
-        parameters.add(parameter("lift_mm", "Lift", "mm", "plus is the corner rising on the same spring"));
+        parameters.add(parameter("camber_deg", TEXTS.say("camber"), "deg", TEXTS.say("plusIsTopOutboard")));
+        parameters.add(parameter("toe_deg", TEXTS.say("toe"), "deg", TEXTS.say("plusIsToeIn")));
+        parameters.add(parameter("caster_deg", TEXTS.say("caster"), "deg", TEXTS.say("plusIsTopRearward")));
+        parameters.add(parameter("lift_mm", TEXTS.say("lift"), "mm", TEXTS.say("plusIsTheCornerRisingOnTheSameSpring")));
         return parameters;
     }
 
     private Parameter parameter(String what, String label, String unit, String sign) {
         String unitPer = unit + (per.equals("per_mm") ? "/mm" : "/turn");
-        return MeasuredSuspension.figure(key(what), label + " " + perWords + " " + words, unitPer,
-                "Change " + perWords + " " + words + ", plus as the racer turns it for " + purpose() + "; " + sign);
-    }
-
-    private String purpose() {
-        return switch (kind) {
-            case CASTER_ROD -> "more caster";
-            case TOE_LINK -> "toe-in";
-            default -> "the top outboard";
-        };
+        return MeasuredSuspension.figure(key(what), TEXTS.say("per." + group, label), unitPer,
+                TEXTS.say("help." + group, sign));
     }
 
     private String key(String what) {

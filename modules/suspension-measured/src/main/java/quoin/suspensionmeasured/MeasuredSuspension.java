@@ -3,6 +3,7 @@ package quoin.suspensionmeasured;
 import java.util.ArrayList;
 import java.util.List;
 import org.openide.util.lookup.ServiceProvider;
+import quoin.quantities.Texts;
 import quoin.suspension.CornerKinematics;
 import quoin.suspension.Parameter;
 import quoin.suspension.ParameterValues;
@@ -15,6 +16,7 @@ import quoin.suspension.spi.SuspensionType;
  */
 @ServiceProvider(service = SuspensionType.class)
 public final class MeasuredSuspension implements SuspensionType {
+    private static final Texts TEXTS = Texts.of(MeasuredSuspension.class);
 
     @Override
     public String id() {
@@ -23,18 +25,18 @@ public final class MeasuredSuspension implements SuspensionType {
 
     @Override
     public String name() {
-        return "Measured";
+        return TEXTS.say("measured");
     }
 
     @Override
     public List<Parameter> parameters() {
         List<Parameter> parameters = new ArrayList<>();
-        parameters.add(figure("camber_deg_per_mm", "Camber per mm of travel", "deg/mm",
-                "Change of camber for 1 mm the wheel rises into the body; minus where the top leans in"));
-        parameters.add(figure("toe_deg_per_mm", "Toe per mm of travel", "deg/mm",
-                "Change of toe for 1 mm the wheel rises into the body; plus is toe-in"));
-        parameters.add(figure("caster_deg_per_mm", "Caster per mm of travel", "deg/mm",
-                "Change of caster for 1 mm the wheel rises into the body; plus is top rearward"));
+        parameters.add(figure("camber_deg_per_mm", TEXTS.say("camberPerMmOfTravel"), "deg/mm",
+                TEXTS.say("changeOfCamberFor1MmTheWheelRisesIntoThe")));
+        parameters.add(figure("toe_deg_per_mm", TEXTS.say("toePerMmOfTravel"), "deg/mm",
+                TEXTS.say("changeOfToeFor1MmTheWheelRisesIntoThe")));
+        parameters.add(figure("caster_deg_per_mm", TEXTS.say("casterPerMmOfTravel"), "deg/mm",
+                TEXTS.say("changeOfCasterFor1MmTheWheelRisesIntoThe")));
         for (MeasuredAdjuster adjuster : MeasuredAdjuster.values()) {
             parameters.addAll(adjuster.parameters());
         }

@@ -6,6 +6,7 @@ import org.openide.util.lookup.ServiceProvider;
 import quoin.car.AdjusterKind;
 import quoin.mechanics.InvalidInputException;
 import quoin.mechanics.SpacePoint;
+import quoin.quantities.Texts;
 import quoin.suspension.Change;
 import quoin.suspension.CornerKinematics;
 import quoin.suspension.HardPoints;
@@ -19,6 +20,7 @@ import quoin.suspension.spi.SuspensionType;
 /** An arm that carries the wheel and turns about one axis, skew to the car. A trailing arm is its special case. */
 @ServiceProvider(service = SuspensionType.class)
 public final class SemiTrailingArm implements SuspensionType {
+    private static final Texts TEXTS = Texts.of(SemiTrailingArm.class);
     private static final String OUTER = "hinge.outerPivot";
     private static final String INNER = "hinge.innerPivot";
     private static final String ADJUSTED = "adjustedPivot";
@@ -30,17 +32,16 @@ public final class SemiTrailingArm implements SuspensionType {
 
     @Override
     public String name() {
-        return "Semi-trailing arm";
+        return TEXTS.say("semiTrailingArm");
     }
 
     @Override
     public List<Parameter> parameters() {
         List<Parameter> parameters = new ArrayList<>(HardPoints.wheel());
-        parameters.add(Parameter.point(OUTER, "Outer pivot", "Centre of the arm's outer bush"));
-        parameters.add(Parameter.point(INNER, "Inner pivot", "Centre of the arm's inner bush"));
+        parameters.add(Parameter.point(OUTER, TEXTS.say("outerPivot"), TEXTS.say("centreOfTheArmSOuterBush")));
+        parameters.add(Parameter.point(INNER, TEXTS.say("innerPivot"), TEXTS.say("centreOfTheArmSInnerBush")));
         parameters.addAll(HardPoints.coil());
-        parameters.add(Parameter.choice(ADJUSTED, "Adjusted at", "The pivot that is moved up or down for camber and fore or aft"
-                + " for toe; outer where left blank", List.of("outer", "inner")).optional());
+        parameters.add(Parameter.choice(ADJUSTED, TEXTS.say("adjustedAt"), TEXTS.say("thePivotThatIsMovedUpOrDownForCamberAnd"), List.of("outer", "inner")).optional());
         return List.copyOf(parameters);
     }
 

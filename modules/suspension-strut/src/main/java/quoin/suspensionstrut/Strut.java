@@ -5,6 +5,7 @@ import java.util.List;
 import org.openide.util.lookup.ServiceProvider;
 import quoin.car.AdjusterKind;
 import quoin.mechanics.SpacePoint;
+import quoin.quantities.Texts;
 import quoin.suspension.Change;
 import quoin.suspension.CornerKinematics;
 import quoin.suspension.HardPoints;
@@ -19,6 +20,7 @@ import quoin.suspension.spi.SuspensionType;
 /** A telescopic strut clamped to the upright, a lower arm and a tie rod or toe link. */
 @ServiceProvider(service = SuspensionType.class)
 public final class Strut implements SuspensionType {
+    private static final Texts TEXTS = Texts.of(Strut.class);
     private static final String TOP = "strut.topMount";
     private static final String LOWER = "strut.lowerPointOnStrutAxis";
     private static final String CAMBER_ROD_AT = "camberRodAt";
@@ -31,20 +33,19 @@ public final class Strut implements SuspensionType {
 
     @Override
     public String name() {
-        return "Strut";
+        return TEXTS.say("strut");
     }
 
     @Override
     public List<Parameter> parameters() {
         List<Parameter> parameters = new ArrayList<>(HardPoints.wheel());
-        parameters.add(Parameter.point(TOP, "Strut, top mount", "Centre of the upper mount on the car's body"));
-        parameters.add(Parameter.point(LOWER, "Strut, lower point", "Any point of the strut's axis that is fixed to the upright;"
-                + " the coil's length is counted from here to the top mount"));
-        parameters.addAll(HardPoints.link("lower_front", "Lower arm, front leg"));
-        parameters.addAll(HardPoints.link("lower_rear", "Lower arm, rear leg"));
-        parameters.addAll(HardPoints.link("tie", "Tie rod or toe link"));
-        parameters.add(Parameter.choice(CAMBER_ROD_AT, "Camber is turned at",
-                "The lower arm's length or the top mount's slide; lower arm where left blank", List.of("lowerArm", TOP_MOUNT))
+        parameters.add(Parameter.point(TOP, TEXTS.say("strutTopMount"), TEXTS.say("centreOfTheUpperMountOnTheCarSBody")));
+        parameters.add(Parameter.point(LOWER, TEXTS.say("strutLowerPoint"), TEXTS.say("anyPointOfTheStrutSAxisThatIsFixedTo")));
+        parameters.addAll(HardPoints.link("lower_front", TEXTS.say("lowerArmFrontLeg")));
+        parameters.addAll(HardPoints.link("lower_rear", TEXTS.say("lowerArmRearLeg")));
+        parameters.addAll(HardPoints.link("tie", TEXTS.say("tieRodOrToeLink")));
+        parameters.add(Parameter.choice(CAMBER_ROD_AT, TEXTS.say("camberIsTurnedAt"),
+                TEXTS.say("theLowerArmSLengthOrTheTopMountSSlide"), List.of("lowerArm", TOP_MOUNT))
                 .optional());
         return List.copyOf(parameters);
     }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import quoin.mechanics.InvalidInputException;
 import quoin.mechanics.SpacePoint;
+import quoin.quantities.Texts;
 
 /** Parameters that types with hard points share, and how they are put into a {@link Linkage}. */
 public final class HardPoints {
+    private static final Texts TEXTS = Texts.of(HardPoints.class);
     public static final String WHEEL_CENTRE = "wheelCentre";
     public static final String SPIN_AXIS = "spinAxisOutboardUnitVector";
     public static final String LOADED_RADIUS = "loadedRadius_mm";
@@ -22,12 +24,11 @@ public final class HardPoints {
     /** Wheel centre, its angles at the design position and its loaded radius. */
     public static List<Parameter> wheel() {
         return List.of(
-                Parameter.point(WHEEL_CENTRE, "Wheel centre", "Middle of the wheel on its spin axis, at ride height"),
-                Parameter.angle(CAMBER, "Camber at ride height", "Plus is top outboard").optional(),
-                Parameter.angle(TOE, "Toe at ride height", "Of this wheel; plus is toe-in").optional(),
-                Parameter.direction(SPIN_AXIS, "Spin axis", "Instead of camber and toe: a vector of length 1 that points"
-                        + " outboard along the spin axis").optional(),
-                Parameter.length(LOADED_RADIUS, "Loaded radius", "From the wheel centre to the ground, in the plane of the wheel"));
+                Parameter.point(WHEEL_CENTRE, TEXTS.say("wheelCentre"), TEXTS.say("middleOfTheWheelOnItsSpinAxisAtRideHeight")),
+                Parameter.angle(CAMBER, TEXTS.say("camberAtRideHeight"), TEXTS.say("plusIsTopOutboard")).optional(),
+                Parameter.angle(TOE, TEXTS.say("toeAtRideHeight"), TEXTS.say("ofThisWheelPlusIsToeIn")).optional(),
+                Parameter.direction(SPIN_AXIS, TEXTS.say("spinAxis"), TEXTS.say("insteadOfCamberAndToeAVectorOfLength1That")).optional(),
+                Parameter.length(LOADED_RADIUS, TEXTS.say("loadedRadius"), TEXTS.say("fromTheWheelCentreToTheGroundInThePlaneOf")));
     }
 
     /**
@@ -57,8 +58,8 @@ public final class HardPoints {
     /** Both ends of a link: {@code links.tie.inboard} and {@code links.tie.outboard}. */
     public static List<Parameter> link(String name, String label) {
         return List.of(
-                Parameter.point(key(name) + ".inboard", label + ", inner joint", "Centre of the joint on the car's body"),
-                Parameter.point(key(name) + ".outboard", label + ", outer joint", "Centre of the joint on the upright"));
+                Parameter.point(key(name) + ".inboard", TEXTS.say("innerJointOf", label), TEXTS.say("centreOfTheJointOnTheCarSBody")),
+                Parameter.point(key(name) + ".outboard", TEXTS.say("outerJointOf", label), TEXTS.say("centreOfTheJointOnTheUpright")));
     }
 
     private static String key(String name) {
@@ -92,8 +93,8 @@ public final class HardPoints {
     /** A coil-over straight from the body to the upright or arm; may be left blank altogether. */
     public static List<Parameter> coil() {
         return List.of(
-                Parameter.point(COIL + ".body", "Coil-over, upper joint", "Centre of the joint on the car's body").optional(),
-                Parameter.point(COIL + ".uprightOrArm", "Coil-over, lower joint", "Centre of the joint on the upright or arm")
+                Parameter.point(COIL + ".body", TEXTS.say("coilOverUpperJoint"), TEXTS.say("centreOfTheJointOnTheCarSBody")).optional(),
+                Parameter.point(COIL + ".uprightOrArm", TEXTS.say("coilOverLowerJoint"), TEXTS.say("centreOfTheJointOnTheUprightOrArm"))
                         .optional());
     }
 
@@ -120,15 +121,15 @@ public final class HardPoints {
      */
     public static List<Parameter> rocker(List<String> holders) {
         List<Parameter> parameters = new ArrayList<>();
-        parameters.add(Parameter.point(ROCKER + ".rockerPivot", "Rocker pivot", "A point of the rocker's axis"));
-        parameters.add(Parameter.direction(ROCKER + ".rockerAxis", "Rocker axis",
-                "Direction of the rocker's axis: the difference of two of its points, any length"));
-        parameters.add(Parameter.point(ROCKER + ".pushrodInboard", "Push- or pullrod, inner joint", "On the rocker"));
-        parameters.add(Parameter.point(ROCKER + ".pushrodOutboard", "Push- or pullrod, outer joint", "On the arm or upright"));
-        parameters.add(Parameter.choice(ROCKER + ".pushrodOutboardOn", "Outer joint is on",
-                "What carries the rod's outer joint", holders));
-        parameters.add(Parameter.point(ROCKER + ".coilOverOnRocker", "Coil-over on the rocker", "Centre of the joint"));
-        parameters.add(Parameter.point(ROCKER + ".coilOverOnBody", "Coil-over on the body", "Centre of the joint"));
+        parameters.add(Parameter.point(ROCKER + ".rockerPivot", TEXTS.say("rockerPivot"), TEXTS.say("aPointOfTheRockerSAxis")));
+        parameters.add(Parameter.direction(ROCKER + ".rockerAxis", TEXTS.say("rockerAxis"),
+                TEXTS.say("directionOfTheRockerSAxisTheDifferenceOfTwoOf")));
+        parameters.add(Parameter.point(ROCKER + ".pushrodInboard", TEXTS.say("pushOrPullrodInnerJoint"), TEXTS.say("onTheRocker")));
+        parameters.add(Parameter.point(ROCKER + ".pushrodOutboard", TEXTS.say("pushOrPullrodOuterJoint"), TEXTS.say("onTheArmOrUpright")));
+        parameters.add(Parameter.choice(ROCKER + ".pushrodOutboardOn", TEXTS.say("outerJointIsOn"),
+                TEXTS.say("whatCarriesTheRodSOuterJoint"), holders));
+        parameters.add(Parameter.point(ROCKER + ".coilOverOnRocker", TEXTS.say("coilOverOnTheRocker"), TEXTS.say("centreOfTheJoint")));
+        parameters.add(Parameter.point(ROCKER + ".coilOverOnBody", TEXTS.say("coilOverOnTheBody"), TEXTS.say("centreOfTheJoint")));
         return parameters.stream().map(Parameter::optional).toList();
     }
 
