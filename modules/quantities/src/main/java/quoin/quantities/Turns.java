@@ -147,14 +147,19 @@ public final class Turns {
 
     /** The name under which a step is kept: that of the English where the language has a word of its own for it, else as typed. */
     public static String stepName(String typed) {
-        return STEP_NAMES.stream().filter(key -> TEXTS.say(key + ".one", "").strip().equalsIgnoreCase(typed.strip())).findFirst()
+        return STEP_NAMES.stream().filter(key -> word(key).equalsIgnoreCase(typed.strip())).findFirst()
                 .map(key -> key.replace('-', ' ')).orElse(typed);
     }
 
     /** How a step that is kept under a name is called in the language of the program. */
     public static String stepWord(String name) {
         String key = name.replace(' ', '-');
-        return STEP_NAMES.contains(key) ? TEXTS.say(key + ".one", "").strip() : name;
+        return STEP_NAMES.contains(key) ? word(key) : name;
+    }
+
+    /** The word alone; a turn is counted in some languages by a letter, its word is not that letter. */
+    private static String word(String key) {
+        return TEXTS.say(key.equals("turn") ? "turn.word" : key + ".one", "").strip();
     }
 
     /** Lower-case forms in which a step may be typed, its plurals too, the longest first. */
@@ -162,7 +167,7 @@ public final class Turns {
         String key = name.replace(' ', '-');
         List<String> forms = new ArrayList<>(List.of(name, name + "s", name + "es"));
         if (STEP_NAMES.contains(key)) {
-            forms.add(TEXTS.say(key + ".one", "").strip());
+            forms.add(word(key));
             forms.add(TEXTS.say(key + ".many", "").strip());
         }
         return forms.stream().map(form -> form.toLowerCase(Locale.ROOT)).distinct()

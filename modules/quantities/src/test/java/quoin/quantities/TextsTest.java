@@ -60,7 +60,7 @@ class TextsTest {
     @Test
     void turnsAreCountedAndReadInGerman() {
         Locale.setDefault(Locale.GERMANY);
-        assertEquals("2 Umdrehungen + 1,5 Kerben", Turns.text(2.375, 4, "notch"));
+        assertEquals("2 U + 1,5 Kerben", Turns.text(2.375, 4, "notch"));
         assertEquals("1 Vierteldrehung", Turns.text(0.25, 4, "quarter turn"));
         assertEquals("notch", Turns.stepName("Kerbe"));
         assertEquals("halbe Umdrehung", Turns.stepWord("half turn"));

@@ -54,7 +54,7 @@ final class FieldNames {
         Corner corner = Corner.parse(parts.get(1));
         return Stream.of(AdjusterKind.values()).filter(k -> Paths.key(k).equals(parts.get(2))).findFirst()
                 .map(kind -> new AdjusterId(kind, corner).words() + ": " + within(label))
-                .orElseGet(() -> Texts.of("name.at", corner.toString(), within(label)));
+                .orElseGet(() -> Texts.of("name.at", corner.words(), within(label)));
     }
 
     private String target(String path, String label) {
