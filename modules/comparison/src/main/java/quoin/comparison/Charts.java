@@ -11,40 +11,58 @@ import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.XYPlot;
 import quoin.workbench.Looks;
 
-/** What the charts have in common: everything in the text's own colour, so that they print in black. */
-final class Charts {
+/**
+ * What the charts have in common: everything in one colour, so that they print in black.
+ *
+ * @param ink    letters, dots and lines
+ * @param ground what they stand on
+ * @param line   frame and grid
+ */
+record Charts(Color ink, Color ground, Color line) {
 
     private static final int VEIL = 36;
+    private static final Color PALE = new Color(0xcc, 0xcc, 0xcc);
 
-    private Charts() {
+    /** In the colours of the window. */
+    static Charts screen() {
+        return new Charts(Looks.text(), Looks.ground(), Looks.line());
     }
 
-    static <A extends ValueAxis> A dressed(A axis, String label) {
+    /** Black on white, for a file. */
+    static Charts print() {
+        return new Charts(Color.BLACK, Color.WHITE, PALE);
+    }
+
+    <A extends ValueAxis> A dressed(A axis, String label) {
         axis.setLabel(label);
         axis.setLabelFont(Looks.font(0.95, Font.PLAIN));
         axis.setTickLabelFont(Looks.font(0.95, Font.PLAIN));
-        axis.setLabelPaint(Looks.text());
-        axis.setTickLabelPaint(Looks.text());
-        axis.setAxisLinePaint(Looks.line());
+        axis.setLabelPaint(ink);
+        axis.setTickLabelPaint(ink);
+        axis.setAxisLinePaint(line);
         return axis;
     }
 
-    static JFreeChart chart(XYPlot plot) {
-        plot.setBackgroundPaint(Looks.ground());
-        plot.setOutlinePaint(Looks.line());
-        plot.setRangeGridlinePaint(Looks.line());
-        plot.setDomainGridlinePaint(Looks.line());
-        JFreeChart chart = new JFreeChart(null, Looks.font(1, Font.BOLD), plot, false);
-        chart.setBackgroundPaint(Looks.ground());
+    JFreeChart chart(XYPlot plot, String title) {
+        plot.setBackgroundPaint(ground);
+        plot.setOutlinePaint(line);
+        plot.setRangeGridlinePaint(line);
+        plot.setDomainGridlinePaint(line);
+        JFreeChart chart = new JFreeChart(title, Looks.font(1, Font.BOLD), plot, false);
+        if (chart.getTitle() != null) {
+            chart.getTitle().setPaint(ink);
+        }
+        chart.setBackgroundPaint(ground);
         return chart;
     }
 
-    static ChartPanel panel(JFreeChart chart, String spoken) {
+    /** @param highEm height it wants, em */
+    static ChartPanel panel(JFreeChart chart, String spoken, double highEm) {
         ChartPanel panel = new ChartPanel(chart);
         panel.setPopupMenu(null);
         panel.setMouseZoomable(false);
         panel.setFocusable(false);
-        panel.setPreferredSize(new Dimension(Looks.em(30), Looks.em(24)));
+        panel.setPreferredSize(new Dimension(Looks.em(30), Looks.em(highEm)));
         panel.setMinimumDrawWidth(0);
         panel.setMinimumDrawHeight(0);
         panel.setMaximumDrawWidth(Integer.MAX_VALUE);
@@ -54,9 +72,8 @@ final class Charts {
     }
 
     /** A veil over the ground that shows on black as on white. */
-    static Color veil() {
-        Color text = Looks.text();
-        return new Color(text.getRed(), text.getGreen(), text.getBlue(), VEIL);
+    Color veil() {
+        return new Color(ink.getRed(), ink.getGreen(), ink.getBlue(), VEIL);
     }
 
     static Stroke dashes() {

@@ -15,6 +15,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
+import org.openide.awt.Actions;
 import org.openide.awt.Mnemonics;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.RequestProcessor;
@@ -26,6 +27,8 @@ import quoin.quantities.QuantityFormat;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
+import quoin.workbench.SaveFile;
+import quoin.workbench.WidthOfTheWindow;
 import quoin.workbench.WrapLayout;
 import quoin.workbench.WrapText;
 import quoin.workflow.CarState;
@@ -37,6 +40,9 @@ import quoin.workflow.StateComparison;
     "compare.all=All readings", "compare.weights=Weights and heights", "compare.angles=Angles",
     "compare.asFound=&As found and now", "compare.reweigh=&Before and after the re-weigh", "compare.lastTime=&Last time and now",
     "compare.target=Tar&get and now", "compare.driver=An&other driver", "compare.swap=Swap (&X)",
+    "compare.page=As a &page...", "compare.chart=Save cha&rt...", "compare.chartTitle=Save the chart of the differences",
+    "compare.headLast=Last time", "compare.headNow=Now", "compare.headChange=Change",
+    "# {0} - first", "# {1} - second", "compare.chartName={0}, {1}",
     "compare.noDay=Open a day first: File, Open Day.",
     "compare.noOther=There is no other day of this car yet.", "compare.noDriver=No other day of this car names another driver.",
     "compare.unreadable=That day cannot be read.",
@@ -46,6 +52,9 @@ import quoin.workflow.StateComparison;
 final class ComparisonPanel extends JPanel {
 
     private static final long serialVersionUID = 1L;
+    private static final String CATEGORY = "Day";
+    /** Where another module may have put the page of last time, now and the change; its button is there when the action is. */
+    private static final String LAST_TIME_PAGE = "quoin.setupsheet.ShowLastTimeAction";
     private static final StateComparison.Part[] PARTS = StateComparison.Part.values();
 
     private final transient CurrentDay current;
@@ -60,11 +69,15 @@ final class ComparisonPanel extends JPanel {
     private transient Path shelfFolder;
     private transient DayShelf shelf;
     private transient Runnable whenListed;
+    private transient Optional<DayInfo> lastTime = Optional.empty();
+    private transient StateComparison shown;
 
     ComparisonPanel(CurrentDay current) {
         super(new BorderLayout(0, Looks.em(0.5)));
         this.current = current;
         setBorder(Looks.padding(0.6, 0.9));
+        // The buttons wrap and the table scrolls: what they would like to have must not push the window off the screen.
+        setMinimumSize(new java.awt.Dimension(Looks.em(20), Looks.em(12)));
         part.addActionListener(e -> compare());
         JLabel show = new JLabel();
         Mnemonics.setLocalizedText(show, Bundle.compare_part());
@@ -76,12 +89,17 @@ final class ComparisonPanel extends JPanel {
         presets.add(Looks.button(Bundle.compare_target(), this::targetAndNow));
         presets.add(Looks.button(Bundle.compare_driver(), this::otherDriver));
         presets.add(Looks.button(Bundle.compare_swap(), this::swap));
+        Optional.ofNullable(Actions.forID(CATEGORY, LAST_TIME_PAGE)).ifPresent(page -> presets.add(Looks.button(Bundle.compare_page(),
+                () -> page.actionPerformed(null))));
+        presets.add(Looks.button(Bundle.compare_chart(), this::saveChart));
         to.add(show);
         to.add(part);
         add(Looks.column(presets, from, to, message), BorderLayout.NORTH);
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, new JScrollPane(table), chart);
-        split.setResizeWeight(0.52);
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, new JScrollPane(table), WidthOfTheWindow.scrolled(chart));
+        split.setResizeWeight(0.56);
         split.setBorder(null);
+        // Until something is compared the chart has no size of its own, and the table would take the window.
+        chart.setPreferredSize(new java.awt.Dimension(Looks.em(27), Looks.em(18)));
         add(split, BorderLayout.CENTER);
         add(positions, BorderLayout.SOUTH);
     }
@@ -211,15 +229,15 @@ final class ComparisonPanel extends JPanel {
     }
 
     private void lastTime() {
-        other(s -> current.journal().flatMap(j -> s.lastTime(j.info().id())), Bundle.compare_noOther());
+        other(s -> current.journal().flatMap(j -> s.lastTime(j.info().id())), Bundle.compare_noOther(), found -> lastTime = Optional.of(found));
     }
 
     private void otherDriver() {
         String driver = current.snapshot().map(s -> s.day().driver()).orElse("");
-        other(s -> current.journal().flatMap(j -> s.otherDriver(j.info().id(), driver)), Bundle.compare_noDriver());
+        other(s -> current.journal().flatMap(j -> s.otherDriver(j.info().id(), driver)), Bundle.compare_noDriver(), found -> { });
     }
 
-    private void other(Function<DayShelf, Optional<DayInfo>> which, String none) {
+    private void other(Function<DayShelf, Optional<DayInfo>> which, String none, Consumer<DayInfo> then) {
         if (shelf == null || current.journal().isEmpty()) {
             return;
         }
@@ -230,6 +248,7 @@ final class ComparisonPanel extends JPanel {
                 if (found.isEmpty()) {
                     message.setText(none);
                 } else {
+                    then.accept(found.get());
                     own(() -> {
                         to.choose(Moment.Kind.LAST);
                         from.choose(found.get());
@@ -264,11 +283,30 @@ final class ComparisonPanel extends JPanel {
             return;
         }
         StateComparison compared = StateComparison.of(first.get(), second.get(), PARTS[Math.max(0, part.getSelectedIndex())]);
-        table.show(compared.lines(), snapshot.get().format());
+        shown = compared;
+        table.show(compared.lines(), heads(), snapshot.get().format());
         chart.removeAll();
+        chart.setPreferredSize(null);
         chart.add(DifferenceChart.of(compared, snapshot.get().format()), BorderLayout.CENTER);
         chart.revalidate();
         positions.setText(compared.positions().isEmpty() ? "" : Bundle.compare_positions(words(compared, snapshot.get())));
+    }
+
+    /** Heads of the columns: what is compared, in a word or two each. */
+    private List<String> heads() {
+        boolean lastAndNow = lastTime.isPresent() && from.day().equals(lastTime) && from.isLast() && isOwn(to) && to.isLast();
+        return lastAndNow ? List.of(Bundle.compare_headLast(), Bundle.compare_headNow(), Bundle.compare_headChange())
+                : List.of(from.head(isOwn(from)), to.head(isOwn(to)), Bundle.table_difference());
+    }
+
+    private void saveChart() {
+        Optional<DaySnapshot> snapshot = current.snapshot();
+        if (shown != null && snapshot.isPresent()) {
+            String title = Bundle.compare_chartName(snapshot.get().car().name(), String.join(" – ", heads().subList(0, 2)));
+            StateComparison compared = shown;
+            SaveFile.ask(ComparisonPanel.class, Bundle.compare_chartTitle(),
+                    SaveFile.chart(() -> DifferenceChart.chart(compared, snapshot.get().format(), Charts.print(), title)));
+        }
     }
 
     private static String words(StateComparison compared, DaySnapshot day) {

@@ -44,14 +44,18 @@ final class ComparisonWords {
      * @param stageTitle title of a stage by its id
      */
     static String moment(Moment moment, UnaryOperator<String> stageTitle) {
-        String name = switch (moment.kind()) {
+        return Bundle.moment_at(moment(moment.kind(), moment.round(), moment.stage(), stageTitle), TIME.format(moment.time()));
+    }
+
+    /** A moment without its time. */
+    static String moment(Moment.Kind kind, int round, String stage, UnaryOperator<String> stageTitle) {
+        return switch (kind) {
             case AS_FOUND -> Bundle.moment_asFound();
-            case ROUND -> Bundle.moment_round(moment.round());
-            case SIGNED -> Bundle.moment_signed(stageTitle.apply(moment.stage()));
+            case ROUND -> Bundle.moment_round(round);
+            case SIGNED -> Bundle.moment_signed(stageTitle.apply(stage));
             case BEFORE_REWEIGH -> Bundle.moment_beforeReweigh();
             case LAST -> Bundle.moment_last();
         };
-        return Bundle.moment_at(name, TIME.format(moment.time()));
     }
 
     static String value(Optional<Measured> value, ReadingId id, ReadingFormat format) {

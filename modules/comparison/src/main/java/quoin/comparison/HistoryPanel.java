@@ -38,6 +38,7 @@ import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
 import quoin.workbench.PlainListRenderer;
 import quoin.workbench.ReadingFormat;
+import quoin.workbench.SaveFile;
 import quoin.workbench.Typing;
 import quoin.workbench.WrapLayout;
 import quoin.workbench.WrapText;
@@ -49,6 +50,7 @@ import quoin.workflow.TakenOver;
     "history.search=Search place, driver, tyre, note (&Q):", "history.days=Days of this car",
     "history.date=Date", "history.titled=Title", "history.driver=Driver", "history.tyres=Tyres", "history.cross=RF+LR, %", "history.state=State",
     "history.notes=Notes", "history.closed=closed", "history.open=open",
+    "history.chart=Save cha&rt...", "history.chartTitle=Save the trend", "# {0} - car", "# {1} - reading", "history.chartName={0}: {1}",
     "history.reading=Readin&g:", "history.trend=Trend", "history.adjusters=Adjusters", "history.turns=What a turn did",
     "history.adjuster=Adjuster", "history.moved=Reading", "history.observed=Observed per turn", "history.expected=Expected per turn",
     "history.rounds=Rounds", "history.ratio=Observed / expected",
@@ -90,12 +92,15 @@ final class HistoryPanel extends JPanel {
         this.current = current;
         decline = Looks.button(Bundle.history_decline(), () -> TakeOver.decline(current));
         setBorder(Looks.padding(0.6, 0.9));
+        setMinimumSize(new java.awt.Dimension(Looks.em(20), Looks.em(12)));
         add(top(), BorderLayout.NORTH);
         JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, new JScrollPane(days), tabs());
         split.setResizeWeight(0.38);
         split.setBorder(null);
         add(split, BorderLayout.CENTER);
         add(bottom(), BorderLayout.SOUTH);
+        days.widths(7, 12, 10, 10, 6, 6, 22);
+        turns.widths(10, 14, 12, 12, 10, 6);
         days.getSelectionModel().addListSelectionListener(e -> {
             if (!e.getValueIsAdjusting()) {
                 showTurns();
@@ -126,6 +131,7 @@ final class HistoryPanel extends JPanel {
         JPanel choice = new JPanel(new WrapLayout());
         choice.add(label);
         choice.add(reading);
+        choice.add(Looks.button(Bundle.history_chart(), this::saveChart));
         JPanel trendPart = new JPanel(new BorderLayout());
         trendPart.add(choice, BorderLayout.NORTH);
         trendPart.add(trend, BorderLayout.CENTER);
@@ -223,6 +229,13 @@ final class HistoryPanel extends JPanel {
         }
         trend.revalidate();
         trend.repaint();
+    }
+
+    private void saveChart() {
+        ReadingId id = (ReadingId) reading.getSelectedItem();
+        current.snapshot().filter(s -> id != null).ifPresent(s -> SaveFile.ask(HistoryPanel.class, Bundle.history_chartTitle(),
+                SaveFile.chart(() -> TrendChart.chart(shown.trend(id), id, s.format(), Charts.print(),
+                        Bundle.history_chartName(s.car().name(), id.words())))));
     }
 
     private void showPositions() {

@@ -62,7 +62,12 @@ final class LinesTable extends JTable {
         };
     }
 
-    void show(List<StateComparison.Line> lines, ReadingFormat format) {
+    /** @param heads of the two states and of their difference */
+    void show(List<StateComparison.Line> lines, List<String> heads, ReadingFormat format) {
+        for (int i = 0; i < heads.size(); i++) {
+            getColumnModel().getColumn(i + 1).setHeaderValue(heads.get(i));
+        }
+        getTableHeader().repaint();
         DefaultTableModel model = (DefaultTableModel) getModel();
         int selected = getSelectedRow();
         model.setRowCount(0);

@@ -32,6 +32,13 @@ final class PlainTable extends JTable {
         setFont(Looks.font(1.05, Font.PLAIN));
     }
 
+    /** Widths of the columns to begin with, em; what is left over is shared in proportion. */
+    void widths(double... em) {
+        for (int i = 0; i < em.length && i < getColumnCount(); i++) {
+            getColumnModel().getColumn(i).setPreferredWidth(Looks.em(em[i]));
+        }
+    }
+
     /** New heads where the columns change, and the rows. */
     void show(List<String> heads, List<? extends List<String>> rows) {
         DefaultTableModel model = (DefaultTableModel) getModel();

@@ -170,6 +170,18 @@ final class StateChooser extends JPanel {
                 .orElseGet(() -> CarState.targets(d)));
     }
 
+    /** True where the last state of its day is chosen. */
+    boolean isLast() {
+        return moment().filter(m -> m.kind() == Moment.Kind.LAST).isPresent();
+    }
+
+    /** What is chosen, short enough for the head of a column: the date where it is another day's last state, else the moment. */
+    String head(boolean ownDay) {
+        Optional<String> other = day().filter(d -> !ownDay && isLast()).map(d -> ComparisonWords.date(d.created()));
+        return other.orElseGet(() -> moment().map(m -> ComparisonWords.moment(m.kind(), m.round(), m.stage(), stageTitle))
+                .orElseGet(Bundle::moment_target));
+    }
+
     void toDay() {
         days.requestFocusInWindow();
     }

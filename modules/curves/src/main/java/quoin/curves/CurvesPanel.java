@@ -8,10 +8,13 @@ import java.awt.Font;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.JComponent;
@@ -27,7 +30,6 @@ import quoin.car.AdjusterId;
 import quoin.car.Axle;
 import quoin.car.Car;
 import quoin.car.Corner;
-import quoin.curves.draw.ChartFiles;
 import quoin.curves.draw.CurveChart;
 import quoin.curves.draw.GeometryView;
 import quoin.curves.draw.Ink;
@@ -45,13 +47,16 @@ import quoin.logbook.Entry;
 import quoin.suspension.CornerKinematics;
 import quoin.suspension.CurveOutput;
 import quoin.suspension.spi.SuspensionTypes;
+import quoin.workbench.ChartFiles;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
+import quoin.workbench.SaveFile;
 import quoin.workbench.WrapText;
 
 /** The chart, the geometry beside it and what is chosen over them. Used on the event thread; the solving is done beside it. */
 @Messages({
+    "# {0} - kind", "export.title=Save the curves as {0}",
     "# {0} - car", "# {1} - axle", "# {2} - output", "title.chart={0}, {1} axle: {2}",
     "# {0} - axle", "# {1} - output", "title.example=Example, not this car; {0} axle: {1}",
     "title.front=front", "title.rear=rear",
@@ -345,12 +350,17 @@ final class CurvesPanel {
         CurveSet set = shown.set();
         if (kind.equals("csv")) {
             List<CurveOutput> outputs = shown.geometry().outputs();
-            Exports.save(kind, () -> Exports.utf8(CurveTable.text(set, outputs)));
+            save(kind, () -> CurveTable.text(set, outputs).getBytes(StandardCharsets.UTF_8));
             return;
         }
         CurveOutput output = controls.output().get();
         CurveChart print = new CurveChart(Ink.print());
         print.show(set, output, measured(day.get()), title(day.get(), output));
-        Exports.save(kind, () -> kind.equals("svg") ? ChartFiles.svg(print.chart()) : ChartFiles.png(print.chart()));
+        save(kind, () -> kind.equals("svg") ? ChartFiles.svg(print.chart()) : ChartFiles.png(print.chart()));
+    }
+
+    private static void save(String kind, Supplier<byte[]> contents) {
+        String shown = kind.toUpperCase(Locale.ROOT);
+        SaveFile.ask(CurvesPanel.class, Bundle.export_title(shown), List.of(new SaveFile.Form(shown, kind, contents)));
     }
 }

@@ -34,7 +34,7 @@ final class ComparisonTable extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int COLUMNS = 5;
     /** Small enough for five columns in half of a narrow window. */
-    private static final double SIZE = 0.92;
+    private static final double SIZE = 0.9;
 
     ComparisonTable() {
         super(new BorderLayout(0, Looks.em(0.3)));

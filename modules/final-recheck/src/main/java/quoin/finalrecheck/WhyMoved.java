@@ -16,12 +16,12 @@ import quoin.workflow.ExpectedMoves.Part;
     "# {0} - sum", "# {1} - parts", "why.expected=expected {0}: {1}",
     "# {0} - turn", "# {1} - move", "why.part={0} {1}",
     "# {0} - number", "why.more={0} more",
-    "why.unexplained=more than the turns explain: read it once more, look for a loose nut or a slipped part"})
+    "why.unexplained=the turns do not explain it: read it once more, look for a loose nut or a slipped part"})
 final class WhyMoved {
 
     private static final int MOST_PARTS = 3;
-    /** Standard uncertainties beyond which a move is not what was expected: about 95 %. */
-    private static final double SURPRISE = 2;
+    /** Standard uncertainties beyond which a move is not what was expected: one in 370 of a normal error, as some 25 are looked at. */
+    private static final double SURPRISE = 3;
 
     private final ExpectedMoves moves;
     private final ReadingFormat format;
@@ -45,11 +45,18 @@ final class WhyMoved {
         ReadingId id = line.reading();
         long upTo = line.now().map(n -> n.entry()).orElse(revision);
         List<Part> parts = moves.parts(id, line.signed().get().entry(), upTo);
+        List<Part> worth = parts.stream().filter(p -> isShown(id, p.move().amount())).toList();
         double sum = parts.stream().mapToDouble(p -> p.move().amount()).sum();
         double sd = Math.sqrt(parts.stream().mapToDouble(p -> p.move().uncertainty() * p.move().uncertainty()).sum());
-        String words = parts.isEmpty() ? "" : Bundle.why_expected(format.changeNumber(id, sum), named(id, parts));
+        boolean small = line.word() == Comparison.Word.SAME && line.difference().filter(d -> Math.abs(sum) <= d.band()).isPresent();
+        String words = worth.isEmpty() || small ? "" : Bundle.why_expected(format.changeNumber(id, sum), named(id, worth));
         boolean surprise = line.difference().filter(d -> Math.abs(d.amount() - sum) > SURPRISE * Math.hypot(d.uncertainty(), sd)).isPresent();
         return surprise ? words.isEmpty() ? Bundle.why_unexplained() : words + "; " + Bundle.why_unexplained() : words;
+    }
+
+    /** False for what rounds to nothing as the reading is shown. */
+    private boolean isShown(ReadingId id, double amount) {
+        return !format.changeNumber(id, amount).equals(format.changeNumber(id, 0));
     }
 
     private String named(ReadingId id, List<Part> parts) {

@@ -143,6 +143,16 @@ public final class GarageDoor {
                     return List.of();
                 });
             }
+
+            @Override
+            public void begin(String carId) {
+                newDay(carId);
+            }
+
+            @Override
+            public void edit(String carId) {
+                editCar(carId);
+            }
         }).show();
     }
 

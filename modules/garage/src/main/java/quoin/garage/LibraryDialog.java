@@ -12,12 +12,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Vector;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTabbedPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
@@ -34,6 +36,7 @@ import quoin.logbook.KnownDay;
 import quoin.logbook.LibraryIndex;
 import quoin.logbook.LibrarySearch;
 import quoin.workbench.Looks;
+import quoin.workbench.WrapLayout;
 import quoin.workbench.Typing;
 
 /** Every day of the library: find one by what is remembered of it, open it, begin the next like it, put it away. */
@@ -46,6 +49,8 @@ import quoin.workbench.Typing;
     "library.open=&Open", "library.template=&New day like it", "library.archive=&Put into the archive", "library.restore=Take &back from the archive",
     "library.close=Close", "# {0} - line", "library.archived={0}   archive",
     "library.takeBackFirst=This day is in the archive. Take it back first, then open it.",
+    "# {0} - car", "library.carFirst={0} is in the archive with all its days. Take the car back first, on the page Cars.",
+    "library.daysTab=&Days", "library.carsTab=&Cars",
     "library.noDays=There is no day in the library yet."})
 final class LibraryDialog {
 
@@ -62,6 +67,7 @@ final class LibraryDialog {
     private final JButton put = button(Bundle.library_archive());
     private final JButton close = button(Bundle.library_close());
     private final DialogDescriptor dialog;
+    private final LibraryCars cars;
     private LibrarySearch search;
     private int all;
     private Optional<Runnable> chosen = Optional.empty();
@@ -72,6 +78,10 @@ final class LibraryDialog {
         void open(Path dayFolder);
 
         void beginLike(KnownDay day);
+
+        void begin(String carId);
+
+        void edit(String carId);
     }
 
     LibraryDialog(Desk desk, Answer answer) {
@@ -79,7 +89,8 @@ final class LibraryDialog {
         this.list = Choices.list(List.of(), LibraryDialog::line);
         list.getAccessibleContext().setAccessibleName(Bundle.library_days());
         Mnemonics.setLocalizedText(archive, Bundle.library_withArchive());
-        dialog = new DialogDescriptor(content(), Bundle.library_title(), true, new Object[] {open, template, put, close}, open,
+        cars = new LibraryCars(carAnswer(answer));
+        dialog = new DialogDescriptor(content(), Bundle.library_title(), true, new Object[] {close}, close,
                 DialogDescriptor.DEFAULT_ALIGN, null, null);
         dialog.setClosingOptions(new Object[] {close});
         open.addActionListener(e -> open(answer));
@@ -90,6 +101,25 @@ final class LibraryDialog {
         list.addMouseListener(new OpenOnSecondClick(() -> open(answer)));
         keys(answer);
         buttons();
+    }
+
+    private LibraryCars.Answer carAnswer(Answer answer) {
+        return new LibraryCars.Answer() {
+            @Override
+            public void begin(String carId) {
+                leave(() -> answer.begin(carId));
+            }
+
+            @Override
+            public void edit(String carId) {
+                leave(() -> answer.edit(carId));
+            }
+
+            @Override
+            public void archive(LibraryIndex.KnownCar car) {
+                move(() -> desk.archiveCar(car.car().id(), !car.archived()));
+            }
+        };
     }
 
     private static String line(KnownDay day) {
@@ -119,11 +149,26 @@ final class LibraryDialog {
         top.add(below, BorderLayout.SOUTH);
         JPanel panel = new JPanel(new BorderLayout(0, Looks.em(0.5)));
         panel.add(top, BorderLayout.NORTH);
-        JScrollPane scroll = new JScrollPane(list);
-        scroll.setPreferredSize(new Dimension(Looks.em(56), Looks.em(26)));
-        panel.add(scroll, BorderLayout.CENTER);
+        JPanel line = new JPanel(new WrapLayout());
+        Stream.of(open, template, put).forEach(line::add);
+        JPanel days = new JPanel(new BorderLayout(0, Looks.em(0.4)));
+        days.add(new JScrollPane(list), BorderLayout.CENTER);
+        days.add(line, BorderLayout.SOUTH);
+        JTabbedPane tabs = new JTabbedPane();
+        tab(tabs, Bundle.library_daysTab(), days);
+        tab(tabs, Bundle.library_carsTab(), cars);
+        tabs.setPreferredSize(new Dimension(Looks.em(56), Looks.em(28)));
+        panel.add(tabs, BorderLayout.CENTER);
         panel.setBorder(Looks.padding(0.6, 0.8));
         return panel;
+    }
+
+    private static void tab(JTabbedPane tabs, String text, JPanel content) {
+        int mark = Mnemonics.findMnemonicAmpersand(text);
+        tabs.addTab(text.replace("&", ""), content);
+        if (mark >= 0) {
+            tabs.setMnemonicAt(tabs.getTabCount() - 1, KeyEvent.getExtendedKeyCodeForChar(text.charAt(mark + 1)));
+        }
     }
 
     private static JButton button(String text) {
@@ -161,6 +206,7 @@ final class LibraryDialog {
                 EventQueue.invokeLater(() -> {
                     search = made;
                     all = index.days().size();
+                    cars.take(index);
                     find();
                 });
             } catch (JournalException e) {
@@ -179,6 +225,7 @@ final class LibraryDialog {
         list.setListData(new Vector<>(shown));
         list.setSelectedIndex(shown.isEmpty() ? -1 : Math.max(0, before == null ? 0 : shown.indexOf(before)));
         count.setText(words(shown.size(), found.size()));
+        cars.find(words.getText(), archive.isSelected());
         buttons();
     }
 
@@ -215,16 +262,26 @@ final class LibraryDialog {
 
     /** Closes the dialog first: opening a day puts the caret where the next thing is done. */
     private void end(Consumer<KnownDay> act) {
-        selected().ifPresent(day -> {
-            chosen = Optional.of(() -> act.accept(day));
-            dialog.setValue(close);
-            SwingUtilities.getWindowAncestor(words).setVisible(false);
-        });
+        selected().ifPresent(day -> leave(() -> act.accept(day)));
+    }
+
+    private void leave(Runnable then) {
+        chosen = Optional.of(then);
+        dialog.setValue(close);
+        SwingUtilities.getWindowAncestor(words).setVisible(false);
     }
 
     private void archive(KnownDay day) {
+        if (day.archived() && day.day().folder().startsWith(desk.library().root().resolve("archive"))) {
+            GarageDoor.say(Bundle.library_carFirst(day.carName()), NotifyDescriptor.INFORMATION_MESSAGE);
+            return;
+        }
+        move(() -> desk.archive(day, !day.archived()));
+    }
+
+    private void move(Runnable moving) {
         try {
-            desk.archive(day, !day.archived());
+            moving.run();
         } catch (JournalException e) {
             GarageDoor.say(e.getMessage(), NotifyDescriptor.WARNING_MESSAGE);
         }

@@ -55,7 +55,8 @@ public final class LibrarySearch {
         return found;
     }
 
-    static String plain(String text) {
+    /** A text without capitals and accents, as it is searched. */
+    public static String plain(String text) {
         String lower = text.toLowerCase(Locale.ROOT);
         return Normalizer.isNormalized(lower, Normalizer.Form.NFD) ? lower : ACCENTS.matcher(Normalizer.normalize(lower, Normalizer.Form.NFD)).replaceAll("");
     }

@@ -23,6 +23,7 @@ import org.xml.sax.SAXException;
 import quoin.car.Corner;
 import quoin.curves.SampleCurves;
 import quoin.suspension.CurveOutput;
+import quoin.workbench.ChartFiles;
 
 class ChartFilesTest {
 

@@ -1,7 +1,9 @@
 package quoin.garage.desk;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import quoin.car.Adjuster;
 import quoin.car.Car;
 import quoin.car.CornerSetup;
@@ -20,8 +22,39 @@ final class DayTemplate {
                 car.heightPoints(), car.targets(), car.loadCase(), car.instruments(), car.walkingOrder());
     }
 
+    /**
+     * A car with its adjusters where the last day left them. An adjuster that was measured anew in the car's file since that day began
+     * stands as the file says.
+     *
+     * @param car  what the day begins with
+     * @param file the car as its file has it; empty = it has none
+     * @param last the last day of the car
+     */
+    static Car standing(Car car, Optional<Car> file, Day last) {
+        return withAdjusters(car, a -> {
+            Optional<Adjuster> then = last.car().adjuster(a.id());
+            Optional<Adjuster> filed = file.flatMap(f -> f.adjuster(a.id()));
+            boolean measuredAnew = then.isPresent() && filed.isPresent() && !(filed.get().startMm().equals(then.get().startMm())
+                    && filed.get().setting().equals(then.get().setting()));
+            return measuredAnew ? filed.get() : then.map(t -> adjuster(last, t)).orElse(a);
+        });
+    }
+
+    /** A car with the adjusters of another description of it, where it has them. */
+    static Car withAdjustersOf(Car car, Car from) {
+        return withAdjusters(car, a -> from.adjuster(a.id()).orElse(a));
+    }
+
+    static Car withAdjusters(Car car, UnaryOperator<Adjuster> change) {
+        return new Car(car.id(), car.name(), car.wheelbaseMm(), car.axles(), car.corners().map(c -> with(c, c.adjusters().stream().map(change)
+                .toList())), car.masses(), car.heightPoints(), car.targets(), car.loadCase(), car.instruments(), car.walkingOrder());
+    }
+
     private static CornerSetup corner(Day day, CornerSetup corner) {
-        List<Adjuster> adjusters = corner.adjusters().stream().map(a -> adjuster(day, a)).toList();
+        return with(corner, corner.adjusters().stream().map(a -> adjuster(day, a)).toList());
+    }
+
+    private static CornerSetup with(CornerSetup corner, List<Adjuster> adjusters) {
         return new CornerSetup(corner.springRateNPerMm(), corner.motionRatio(), corner.pushrodRatio(), corner.tyreRateNPerMm(),
                 corner.unsprungMassKg(), corner.rimChordMm(), adjusters);
     }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import quoin.car.Car;
 import quoin.exchange.SharedCar;
+import quoin.logbook.Day;
 import quoin.logbook.DayInfo;
 import quoin.logbook.Entry;
 import quoin.logbook.FileFinding;
@@ -124,18 +125,41 @@ public final class Desk {
         changed();
     }
 
-    /** Begins a day with a car of the library. */
+    /** Begins a day with a car of the library, its adjusters where its last day left them. */
     public void newDay(String carId, String title) {
-        take(library.createDay(library.car(carId), title.strip()));
+        begin(library.car(carId), title);
+    }
+
+    /** The car's own file is told where the adjusters stand, so that what is measured there later is known to be newer. */
+    private void begin(Car car, String title) {
+        Optional<Car> file = library.cars().stream().filter(c -> c.id().equals(car.id()) && c.problem().isEmpty()).findFirst()
+                .map(c -> library.car(c.id()));
+        Car standing = lastDay(car.id()).map(last -> DayTemplate.standing(car, file, last)).orElse(car);
+        take(library.createDay(standing, title.strip()));
+        file.map(f -> DayTemplate.withAdjustersOf(f, standing)).filter(f -> !f.equals(file.get())).ifPresent(library::save);
+    }
+
+    /** The last day of a car that can be read; a rehearsal moves no real adjuster. */
+    private Optional<Day> lastDay(String carId) {
+        return library.days(carId).stream().filter(d -> d.problem().isEmpty()).map(this::read).flatMap(Optional::stream)
+                .filter(d -> d.condition(CurrentDay.REHEARSAL).isEmpty()).findFirst();
+    }
+
+    private Optional<Day> read(DayInfo info) {
+        try (Journal journal = Journal.openReadOnly(info.folder())) {
+            return Optional.of(journal.day());
+        } catch (JournalException e) {
+            return Optional.empty();
+        }
     }
 
     /**
-     * Begins a day with the car, the targets and the load case of another day and no readings: its adjusters stand where that day
-     * left them.
+     * Begins a day with the car, the targets and the load case of another day and no readings: its adjusters stand where the last
+     * day of the car left them.
      */
     public void newDayLike(Path dayFolder, String title) {
         try (Journal other = Journal.openReadOnly(dayFolder)) {
-            take(library.createDay(DayTemplate.car(other.day()), title.strip()));
+            begin(DayTemplate.car(other.day()), title);
         }
     }
 

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quoin.car.Adjuster;
 import quoin.car.AdjusterId;
 import quoin.car.Car;
 import quoin.car.Corner;
@@ -93,6 +94,40 @@ class DayTemplateTest {
         desk.open(spring);
         desk.newDayLike(spring, "Summer");
         assertTrue(current.snapshot().orElseThrow().last(ReadingId.of(ReadingKind.LOAD, Corner.LF)).isEmpty());
+    }
+
+    @Test
+    void theNextDayBeginsWhereTheLastOneLeftTheAdjusters() {
+        Desk desk = desk();
+        desk.library().save(Ouzel23.car());
+        spring(desk.library());
+        double pitch = ((Setting.Thread) Ouzel23.car().adjuster(PERCH).orElseThrow().setting()).mmPerTurn();
+        double left = Ouzel23.car().adjuster(PERCH).orElseThrow().startMm().orElseThrow() + 1.5 * pitch;
+        for (String title : List.of("Summer", "Autumn")) {
+            desk.newDay(Ouzel23.car().id(), title);
+            assertEquals(left, start(current.snapshot().orElseThrow().car(), PERCH), 1e-9, title);
+            assertEquals(17.3, start(current.snapshot().orElseThrow().car(), LINK), 1e-9, title);
+            assertEquals(left, start(desk.library().car(Ouzel23.car().id()), PERCH), 1e-9, title);
+        }
+        assertEquals(Ouzel23.car().targets(), current.snapshot().orElseThrow().day().targets(), "targets of a day stay with that day");
+    }
+
+    @Test
+    void whatWasMeasuredInTheCarsFileSinceThenIsNewer() {
+        Desk desk = desk();
+        desk.library().save(Ouzel23.car());
+        spring(desk.library());
+        Car measured = Ouzel23.car();
+        Adjuster perch = measured.adjuster(PERCH).orElseThrow();
+        Adjuster again = new Adjuster(PERCH, perch.setting(), OptionalDouble.of(70.4), perch.minMm(), perch.maxMm(), perch.locked());
+        desk.library().save(DayTemplate.withAdjusters(measured, a -> a.id().equals(PERCH) ? again : a));
+        desk.newDay(measured.id(), "Summer");
+        assertEquals(70.4, start(current.snapshot().orElseThrow().car(), PERCH), 1e-9);
+        assertEquals(17.3, start(current.snapshot().orElseThrow().car(), LINK), 1e-9);
+    }
+
+    private static double start(Car car, AdjusterId id) {
+        return car.adjuster(id).orElseThrow().startMm().orElseThrow();
     }
 
     @Test

@@ -1,4 +1,4 @@
-package quoin.curves.draw;
+package quoin.workbench;
 
 import java.awt.Dimension;
 import java.awt.geom.Rectangle2D;
