@@ -6,7 +6,6 @@ import java.awt.GridBagLayout;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,6 +26,7 @@ import quoin.car.ReadingKind;
 import quoin.car.Target;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
+import quoin.quantities.Texts;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
@@ -170,7 +170,7 @@ final class AimsPanel extends JPanel {
     }
 
     static String words(Cost cost) {
-        String turns = Bundle.aims_turns(cost.corners(), String.format(Locale.ROOT, "%.2f", cost.turns()));
+        String turns = Bundle.aims_turns(cost.corners(), Texts.figure("%.2f", cost.turns()));
         return cost.likely().isPresent() ? Bundle.aims_likely(turns, Math.round(100 * cost.likely().getAsDouble())) : turns;
     }
 

@@ -2,7 +2,6 @@ package quoin.ballast;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.openide.util.NbBundle.Messages;
@@ -11,10 +10,11 @@ import quoin.car.KnownMass;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.logbook.Measurement;
-import quoin.mechanics.LiftSeries;
 import quoin.mechanics.LiftSeries.Fit;
 import quoin.mechanics.LiftSeries.Lift;
 import quoin.mechanics.LiftSeries.Uncertainties;
+import quoin.mechanics.LiftSeries;
+import quoin.quantities.Texts;
 
 /**
  * The height of the centre of gravity from the lifts read, as it is told and recorded.
@@ -84,7 +84,7 @@ record Lifting(LiftSeries series, Fit fit, double cgHeightMm, double standardMm,
         for (int i = 0; i < series.lifts().size(); i++) {
             double off = fit.residualsKgf().get(i);
             if (Math.abs(off) > usual) {
-                doubts.add(Bundle.lift_bent(Math.round(series.lifts().get(i).rearLiftMm()), String.format(Locale.ROOT, "%+.1f", off)));
+                doubts.add(Bundle.lift_bent(Math.round(series.lifts().get(i).rearLiftMm()), Texts.figure("%+.1f", off)));
             }
         }
         if (cgHeightMm < 100 || cgHeightMm > series.wheelbaseMm() / 2) {

@@ -83,7 +83,7 @@ final class WhatIfPanel extends JPanel {
     }
 
     static List<String> corners() {
-        return Stream.of(Corner.values()).map(Corner::name).toList();
+        return Stream.of(Corner.values()).map(Corner::words).toList();
     }
 
     void toFirst() {

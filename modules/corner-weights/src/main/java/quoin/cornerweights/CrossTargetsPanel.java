@@ -85,7 +85,7 @@ final class CrossTargetsPanel extends JPanel {
         JPanel table = new JPanel(new GridBagLayout());
         List<String> heads = new ArrayList<>(List.of(Bundle.targets_kind(), Bundle.targets_cross()));
         for (Corner corner : Corner.values()) {
-            heads.add(corner.name());
+            heads.add(corner.words());
         }
         for (int i = 0; i < heads.size(); i++) {
             table.add(Looks.label(heads.get(i), 1, Font.BOLD), Looks.cell(i, 0, i == heads.size() - 1 ? 1 : 0));

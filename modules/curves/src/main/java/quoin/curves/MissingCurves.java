@@ -69,7 +69,7 @@ final class MissingCurves extends JPanel {
             case IMPOSSIBLE -> Bundle.missing_impossible_do(missing.words());
         });
         measured.setText(points.isEmpty() ? "" : Bundle.missing_measured(String.join(", ",
-                points.stream().map(p -> p.corner().name()).toList())));
+                points.stream().map(p -> p.corner().words()).toList())));
         example.setVisible(true);
     }
 }

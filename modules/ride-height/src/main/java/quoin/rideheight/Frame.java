@@ -1,7 +1,6 @@
 package quoin.rideheight;
 
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +11,7 @@ import quoin.car.HeightPoint;
 import quoin.car.PerCorner;
 import quoin.mechanics.FrameAttitude;
 import quoin.mechanics.PlanPoint;
+import quoin.quantities.Texts;
 import quoin.workbench.DaySnapshot;
 
 /** The frame as the four corner heights last read show it. */
@@ -41,6 +41,6 @@ final class Frame {
     }
 
     static String twoDecimals(double degrees) {
-        return String.format(Locale.ROOT, "%+.2f", degrees);
+        return Texts.figure("%+.2f", degrees);
     }
 }

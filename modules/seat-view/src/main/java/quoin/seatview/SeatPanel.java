@@ -38,7 +38,7 @@ final class SeatPanel extends JPanel {
     /** Height of a capital or a figure over the size of its font. */
     private static final double CAP = 0.729;
     private static final double GAP = 0.2;
-    private static final String CROSS = "RF+LR %";
+    private final String cross = Corner.RF.words() + "+" + Corner.LR.words() + " %";
     private static final int NEXT_LINES = 2;
 
     private transient Optional<SeatPage> page = Optional.empty();
@@ -54,7 +54,7 @@ final class SeatPanel extends JPanel {
 
     void show(SeatPage shown) {
         page = Optional.of(shown);
-        getAccessibleContext().setAccessibleName(CROSS + " " + shown.cross() + " " + shown.verdict().word() + ". " + shown.next());
+        getAccessibleContext().setAccessibleName(cross + " " + shown.cross() + " " + shown.verdict().word() + ". " + shown.next());
         repaint();
     }
 
@@ -158,7 +158,7 @@ final class SeatPanel extends JPanel {
         double name = figure * SeatScale.LINE_MM / SeatScale.FIGURE_MM;
         g.setFont(font(name, Font.PLAIN));
         double left = at.getX() + name;
-        g.drawString(corner.name(), (float) left, (float) (at.getCenterY() - figure / 2 + name));
+        g.drawString(corner.words(), (float) left, (float) (at.getCenterY() - figure / 2 + name));
         g.setFont(font(figure, cell.typed() ? Font.PLAIN : Font.BOLD));
         double right = at.getMaxX() - name / 2;
         double width = g.getFontMetrics().stringWidth(cell.figure());
@@ -177,8 +177,8 @@ final class SeatPanel extends JPanel {
         g.draw(new Line2D.Double(0, top, getWidth(), top));
         double x = line;
         g.setFont(font(line, Font.PLAIN));
-        g.drawString(CROSS, (float) x, (float) (base - figure + line));
-        x += g.getFontMetrics().stringWidth(CROSS) + line / 2;
+        g.drawString(cross, (float) x, (float) (base - figure + line));
+        x += g.getFontMetrics().stringWidth(cross) + line / 2;
         g.setFont(font(figure, Font.BOLD));
         g.drawString(p.cross(), (float) x, (float) base);
         x += g.getFontMetrics().stringWidth(p.cross()) + line;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.openide.util.NbBundle.Messages;
+import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.logbook.Entry;
 import quoin.quantities.DecimalMark;
@@ -196,9 +197,9 @@ final class SeatView extends KeyAdapter {
         entry = SeatEntry.empty(entry.typed().readings());
         message = Optional.empty();
         String figures = understood.values().entrySet().stream()
-                .map(e -> e.getKey().place() + " " + day.format().number(e.getKey(), e.getValue())).collect(Collectors.joining(", "));
+                .map(e -> e.getKey().placeWords() + " " + day.format().number(e.getKey(), e.getValue())).collect(Collectors.joining(", "));
         String cross = current.snapshot().map(s -> SeatPage.of(s, entry, s.status().next(), Optional.empty(), false))
-                .map(p -> "RF+LR " + p.cross() + " " + p.verdict().word()).orElse("");
+                .map(p -> Corner.RF.words() + "+" + Corner.LR.words() + " " + p.cross() + " " + p.verdict().word()).orElse("");
         sound.say(heard, Bundle.seat_recorded(figures) + " " + cross);
     }
 

@@ -53,7 +53,7 @@ final class SheetEntryDialog {
     void show() {
         JPanel corners = new JPanel(new GridLayout(2, 2, Looks.em(1), Looks.em(0.4)));
         for (Corner corner : Corner.values()) {
-            corners.add(Looks.section(corner.name(), column(sheet.at(corner), corner)));
+            corners.add(Looks.section(corner.words(), column(sheet.at(corner), corner)));
         }
         List<JComponent> parts = new ArrayList<>(List.of(corners));
         if (!sheet.others().isEmpty()) {

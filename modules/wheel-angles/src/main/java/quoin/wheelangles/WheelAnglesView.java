@@ -121,7 +121,7 @@ final class WheelAnglesView implements StageView {
             ReadingId id = ReadingId.of(ReadingKind.TOE, corner);
             OptionalDouble toe = day.last(id);
             List<String> texts = toe.isPresent() ? ways(day, id, toe.getAsDouble()) : List.of("–", "–", "–");
-            addRow(row++, Font.PLAIN, Stream.concat(Stream.of(corner.name()), texts.stream()).toArray(String[]::new));
+            addRow(row++, Font.PLAIN, Stream.concat(Stream.of(corner.words()), texts.stream()).toArray(String[]::new));
         }
         toes.revalidate();
         toes.repaint();

@@ -47,7 +47,7 @@ public final class CornerBlock extends JPanel {
     private static JPanel cell(Corner corner, Cell content) {
         JPanel cell = new JPanel(new BorderLayout(Looks.em(0.6), 0));
         cell.setBorder(Looks.frame(0.5));
-        JLabel name = Looks.label(corner.name(), Looks.HEADING, Font.BOLD);
+        JLabel name = Looks.label(corner.words(), Looks.HEADING, Font.BOLD);
         name.setVerticalAlignment(SwingConstants.TOP);
         JLabel figure = Looks.figure(content.figure());
         JLabel below = Looks.label(content.below(), 1.05, Font.PLAIN);
@@ -62,7 +62,7 @@ public final class CornerBlock extends JPanel {
         if (!content.verdict().word().isEmpty()) {
             cell.add(verdict, BorderLayout.SOUTH);
         }
-        cell.getAccessibleContext().setAccessibleName(Bundle.block_spoken(corner.name(), content.figure(), content.below()));
+        cell.getAccessibleContext().setAccessibleName(Bundle.block_spoken(corner.words(), content.figure(), content.below()));
         return cell;
     }
 }

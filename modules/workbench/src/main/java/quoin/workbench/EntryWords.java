@@ -179,7 +179,7 @@ public final class EntryWords {
 
     /** Corners and points by their names, axles in words. */
     private static String placeWords(ReadingId id) {
-        return id.place().equals(Axle.FRONT.name()) ? Bundle.entry_front() : id.place().equals(Axle.REAR.name()) ? Bundle.entry_rear() : id.place();
+        return id.place().equals(Axle.FRONT.name()) ? Bundle.entry_front() : id.place().equals(Axle.REAR.name()) ? Bundle.entry_rear() : id.placeWords();
     }
 
     private List<ReadingId> walking(List<ReadingId> readings) {

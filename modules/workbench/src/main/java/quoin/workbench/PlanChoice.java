@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import org.openide.awt.Mnemonics;
 import org.openide.util.NbBundle.Messages;
+import quoin.car.Corner;
 import quoin.workflow.RoundPlan;
 
 /** Which of the plans is shown and goes into the fields: one per number of corners to be visited. */
@@ -83,7 +84,7 @@ final class PlanChoice extends JPanel {
     /** "LF RR  97 %". */
     static String words(RoundPlan plan) {
         String corners = plan.visits().isEmpty() ? Bundle.choice_nothing()
-                : plan.visits().stream().map(Enum::name).collect(Collectors.joining(" "));
+                : plan.visits().stream().map(Corner::words).collect(Collectors.joining(" "));
         return plan.probabilityInside().isPresent()
                 ? Bundle.choice_corners(corners, PlanTable.percent(plan.probabilityInside().getAsDouble()))
                 : Bundle.choice_cornersOnly(corners);

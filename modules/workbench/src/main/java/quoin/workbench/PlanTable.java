@@ -103,7 +103,7 @@ public final class PlanTable extends JPanel {
         }
         JPanel card = new JPanel(new BorderLayout(Looks.em(0.8), 0));
         card.setBorder(BorderFactory.createCompoundBorder(Looks.padding(0.2, 0), Looks.frame(0.5)));
-        card.add(Looks.figure(corner.name()), BorderLayout.LINE_START);
+        card.add(Looks.figure(corner.words()), BorderLayout.LINE_START);
         card.add(Looks.column(lines.toArray(Component[]::new)), BorderLayout.CENTER);
         return card;
     }

@@ -105,9 +105,9 @@ final class Workings {
         double value = state.value().getAsDouble();
         return switch (id.kind()) {
             case TOTAL -> Bundle.work_sum(joined(parts) + " = " + format.text(id, value));
-            case CROSS -> share("RF + LR", parts.get(1), parts.get(2), id, value);
-            case FRONT_SHARE -> share("LF + RF", parts.get(0), parts.get(1), id, value);
-            case LEFT_SHARE -> share("LF + LR", parts.get(0), parts.get(2), id, value);
+            case CROSS -> share(pair(Corner.RF, Corner.LR), parts.get(1), parts.get(2), id, value);
+            case FRONT_SHARE -> share(pair(Corner.LF, Corner.RF), parts.get(0), parts.get(1), id, value);
+            case LEFT_SHARE -> share(pair(Corner.LF, Corner.LR), parts.get(0), parts.get(2), id, value);
             case RAKE -> Bundle.work_rake(mean(parts.get(2), parts.get(3)), mean(parts.get(0), parts.get(1)), format.text(id, value));
             case TOTAL_TOE -> Bundle.work_totalToe(number(parts.get(0)), number(parts.get(1)), format.text(id, value));
             case THRUST_ANGLE -> Bundle.work_thrust(degrees(part(parts.get(1))), degrees(part(parts.get(0))), format.text(id, value));
@@ -117,6 +117,10 @@ final class Workings {
 
     private String joined(List<ReadingId> parts) {
         return String.join(" + ", parts.stream().map(this::number).toList());
+    }
+
+    private static String pair(Corner one, Corner other) {
+        return one.words() + " + " + other.words();
     }
 
     private String share(String pair, ReadingId one, ReadingId two, ReadingId id, double value) {
@@ -195,6 +199,6 @@ final class Workings {
         if (assumed.assumptions().stream().anyMatch(a -> a.place().equals(corner.name()))) {
             lines.add(Bundle.work_assumed());
         }
-        return new Working("", Bundle.work_wheelRate(corner.name()), rate(at.wheelRateNPerMm()), lines);
+        return new Working("", Bundle.work_wheelRate(corner.words()), rate(at.wheelRateNPerMm()), lines);
     }
 }

@@ -193,7 +193,7 @@ final class GeometryPainter {
         double radius = centre.zMm() - wheel.position().contactPoint().orElseThrow().zMm();
         SpacePoint above = view == View.FRONT ? new SpacePoint(centre.xMm(), centre.yMm(), centre.zMm() + radius)
                 : new SpacePoint(centre.xMm() + radius, centre.yMm(), centre.zMm());
-        String name = wheel.corner().name();
+        String name = wheel.corner().words();
         g.setColor(ink.text());
         g.setFont(ink.bold());
         int width = g.getFontMetrics().stringWidth(name);

@@ -8,6 +8,7 @@ import static quoin.garage.draft.FieldKind.Sign.POSITIVE;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quoin.car.Axle;
 import quoin.car.Corner;
@@ -150,7 +151,7 @@ final class FieldKinds {
         List<Corner> clockwise = List.of(Corner.LF, Corner.RF, Corner.RR, Corner.LR);
         Stream<String> rounds = Stream.of(1, -1).flatMap(step -> Stream.of(0, 1, 2, 3).map(start -> walk(clockwise, start, step)));
         Stream<String> all = Stream.concat(Stream.of("LF RF LR RR"), rounds);
-        return new Choice(all.map(w -> new Option(w, w.replace(" ", ", "))).toList());
+        return new Choice(all.map(w -> new Option(w, Stream.of(w.split(" ")).map(c -> Corner.parse(c).words()).collect(Collectors.joining(", ")))).toList());
     }
 
     private static String walk(List<Corner> round, int start, int step) {

@@ -80,7 +80,7 @@ enum PadMethod {
     }
 
     private static Cell corner(Corner corner) {
-        return Cell.of(corner.name(), Bundle.pad_reading(corner), Dimension.LENGTH);
+        return Cell.of(corner.name(), Bundle.pad_reading(corner.words()), Dimension.LENGTH);
     }
 
     /** Keys of everything that has to be typed. */

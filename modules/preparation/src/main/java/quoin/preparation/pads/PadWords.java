@@ -58,7 +58,7 @@ final class PadWords {
         if (Math.abs(advice.warpMm()) <= 2 * advice.warpStandardMm()) {
             lines.add(Bundle.pads_flat());
         } else {
-            lines.add(Bundle.pads_high(advice.warpMm() > 0 ? "LF, RR" : "RF, LR"));
+            lines.add(Bundle.pads_high(advice.warpMm() > 0 ? Corner.LF.words() + ", " + Corner.RR.words() : Corner.RF.words() + ", " + Corner.LR.words()));
         }
         OptionalDouble closing = advice.closingMm();
         if (closing.isPresent()) {
@@ -97,7 +97,7 @@ final class PadWords {
         StringJoiner words = new StringJoiner(", ");
         for (Corner corner : Corner.values()) {
             if (!shimsMm.get(corner).isEmpty()) {
-                words.add(Bundle.pads_under(corner, Stock.stack(shimsMm.get(corner), units)));
+                words.add(Bundle.pads_under(corner.words(), Stock.stack(shimsMm.get(corner), units)));
             }
         }
         return words.toString();

@@ -68,10 +68,10 @@ enum FewerScales {
         lines.add(two ? Lines.Line.of(Bundle.fewer_plank(), Cell.of(PLANK, Bundle.fewer_plank(), Dimension.MASS))
                 : Lines.Line.of(Bundle.fewer_block(), Cell.of(BLOCK, Bundle.fewer_block(), Dimension.LENGTH, "0")));
         for (Corner corner : Corner.values()) {
-            String a = Bundle.fewer_cell(corner, two ? Bundle.fewer_a() : Bundle.fewer_shown());
-            lines.add(two ? Lines.Line.of(corner.name(), Cell.of(corner.name(), a, Dimension.MASS),
-                    Cell.of(corner + SECOND, Bundle.fewer_cell(corner, Bundle.fewer_b()), Dimension.MASS))
-                    : Lines.Line.of(corner.name(), Cell.of(corner.name(), a, Dimension.MASS)));
+            String a = Bundle.fewer_cell(corner.words(), two ? Bundle.fewer_a() : Bundle.fewer_shown());
+            lines.add(two ? Lines.Line.of(corner.words(), Cell.of(corner.name(), a, Dimension.MASS),
+                    Cell.of(corner + SECOND, Bundle.fewer_cell(corner.words(), Bundle.fewer_b()), Dimension.MASS))
+                    : Lines.Line.of(corner.words(), Cell.of(corner.name(), a, Dimension.MASS)));
         }
         return new Lines(two ? List.of(Bundle.fewer_a(), Bundle.fewer_b()) : List.of(), lines);
     }

@@ -69,8 +69,8 @@ enum ScaleTest {
             lines.add(Lines.Line.of(Bundle.test_mass(), Cell.of(MASS, Bundle.test_mass(), Dimension.MASS)));
         }
         for (Corner corner : Corner.values()) {
-            lines.add(Lines.Line.of(corner.name(), Cell.of(corner + FIRST, Bundle.test_cell(corner, one), Dimension.MASS),
-                    Cell.of(corner + SECOND, Bundle.test_cell(corner, two), Dimension.MASS)));
+            lines.add(Lines.Line.of(corner.words(), Cell.of(corner + FIRST, Bundle.test_cell(corner.words(), one), Dimension.MASS),
+                    Cell.of(corner + SECOND, Bundle.test_cell(corner.words(), two), Dimension.MASS)));
         }
         return new Lines(List.of(one, two), lines);
     }

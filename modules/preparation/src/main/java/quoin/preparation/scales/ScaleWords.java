@@ -2,7 +2,6 @@ package quoin.preparation.scales;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.Corner;
@@ -15,6 +14,7 @@ import quoin.mechanics.ScaleFactors;
 import quoin.mechanics.Shares;
 import quoin.quantities.Dimension;
 import quoin.quantities.QuantityFormat;
+import quoin.quantities.Texts;
 import quoin.quantities.UnitPreferences;
 import quoin.workbench.FigureTable;
 import quoin.workbench.Mark;
@@ -65,7 +65,7 @@ final class ScaleWords {
             double factor = found.factors().get(corner.ordinal());
             double u = found.standard().get(corner.ordinal());
             boolean told = u < TOLD * priorRelative;
-            lines.add(new FigureTable.Line(corner.name(), Bundle.scale_shows(signedMass((factor - 1) * atKg), fineMass(2 * u * atKg), mass(atKg)), "",
+            lines.add(new FigureTable.Line(corner.words(), Bundle.scale_shows(signedMass((factor - 1) * atKg), fineMass(2 * u * atKg), mass(atKg)), "",
                     new VerdictWords(told ? Mark.INSIDE : Mark.WAITING, told ? Bundle.scale_told() : Bundle.scale_notTold())));
         }
         return lines;
@@ -84,7 +84,7 @@ final class ScaleWords {
     String summary(ScaleFactors found) {
         List<String> parts = new ArrayList<>();
         for (Corner corner : Corner.values()) {
-            parts.add(String.format(Locale.ROOT, "%s %+.2f %% \u00b1 %.2f %%", corner, PERCENT * (found.factors().get(corner.ordinal()) - 1),
+            parts.add(corner.words() + " " + Texts.figure("%+.2f %% \u00b1 %.2f %%", PERCENT * (found.factors().get(corner.ordinal()) - 1),
                     2 * PERCENT * found.standard().get(corner.ordinal())));
         }
         return String.join(", ", parts);
@@ -93,7 +93,7 @@ final class ScaleWords {
     List<FigureTable.Line> loads(PerCorner<Double> loadsKg) {
         List<FigureTable.Line> lines = new ArrayList<>();
         for (Corner corner : Corner.values()) {
-            lines.add(FigureTable.Line.plain(corner.name(), mass(loadsKg.get(corner))));
+            lines.add(FigureTable.Line.plain(corner.words(), mass(loadsKg.get(corner))));
         }
         Shares shares = Shares.of(loadsKg);
         lines.add(FigureTable.Line.plain(Bundle.scale_total(), mass(shares.totalKgf())));
@@ -111,7 +111,7 @@ final class ScaleWords {
             List<Figure> zeros = day.history(ReadingId.of(ReadingKind.SCALE_ZERO, corner));
             twice |= zeros.size() > 1;
             if (zeros.size() > 1 && Math.abs(zeros.get(zeros.size() - 1).value() - zeros.get(0).value()) > driftKg) {
-                lines.add(Bundle.scale_drift(corner, fineMass(zeros.get(0).value()), fineMass(zeros.get(zeros.size() - 1).value())));
+                lines.add(Bundle.scale_drift(corner.words(), fineMass(zeros.get(0).value()), fineMass(zeros.get(zeros.size() - 1).value())));
             }
         }
         if (!twice) {

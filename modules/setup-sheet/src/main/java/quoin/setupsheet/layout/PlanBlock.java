@@ -54,7 +54,7 @@ final class PlanBlock implements Block {
 
     private void corner(Pen pen, Corner corner, double x, double y, double height) {
         pen.box(x, y, boxMm, height, Pen.THIN_MM);
-        pen.text(x + PADDING_MM, y + PADDING_MM / 2, boxMm, true, Pen.HEADING_PT, corner.name());
+        pen.text(x + PADDING_MM, y + PADDING_MM / 2, boxMm, true, Pen.HEADING_PT, corner.words());
         box(corner).draw(pen, x + PADDING_MM, y + PADDING_MM + pen.lineMm(Pen.HEADING_PT), boxMm - 2 * PADDING_MM);
     }
 

@@ -68,7 +68,7 @@ final class CordToe implements Method {
     public List<Table> tables(Setting setting, Map<String, String> chosen) {
         List<Table.Line> gaps = new ArrayList<>();
         for (Corner corner : setting.car().walkingOrder()) {
-            gaps.add(Table.Line.of(corner.name(), gap(corner, ".front", Bundle.cords_frontEdge()), gap(corner, ".rear", Bundle.cords_rearEdge()),
+            gaps.add(Table.Line.of(corner.words(), gap(corner, ".front", Bundle.cords_frontEdge()), gap(corner, ".rear", Bundle.cords_rearEdge()),
                     gap(corner, ".front2", Bundle.cords_frontLater()), gap(corner, ".rear2", Bundle.cords_rearLater())));
         }
         List<Table.Line> car = new ArrayList<>();
@@ -126,7 +126,7 @@ final class CordToe implements Method {
 
     private static void add(Outcome.Builder to, Figures figures, Corner corner, double toeDeg) {
         double chord = figures.get("chord." + corner.axle());
-        to.add(Outcome.Result.reading(Bundle.common_toe(corner), Common.toe(corner), toeDeg, chord));
+        to.add(Outcome.Result.reading(Bundle.common_toe(corner.words()), Common.toe(corner), toeDeg, chord));
         if (figures.any(corner + ".front2")) {
             double now = (figures.get(corner + ".front") - figures.get(corner + ".rear")) / chord;
             double later = (figures.get(corner + ".front2") - figures.get(corner + ".rear2")) / chord;

@@ -58,7 +58,7 @@ final class Floor {
     }
 
     private static Field pad(Setting setting, Corner corner) {
-        return Field.kept("pad." + corner, Common.name(corner, Bundle.floor_padHeight()), Instrument.HEIGHT_GAUGE, setting.padHeightMm(corner));
+        return Field.kept("pad." + corner, Common.name(corner.words(), Bundle.floor_padHeight()), Instrument.HEIGHT_GAUGE, setting.padHeightMm(corner));
     }
 
     private static Table.Line across(Axle axle) {

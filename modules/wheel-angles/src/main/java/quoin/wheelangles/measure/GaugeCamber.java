@@ -46,8 +46,8 @@ final class GaugeCamber implements Method {
     public List<Table> tables(Setting setting, Map<String, String> chosen) {
         List<Table.Line> lines = new ArrayList<>();
         for (Corner corner : setting.car().walkingOrder()) {
-            lines.add(Table.Line.of(corner.name(), Field.read(corner + ".camber", Bundle.common_camber(corner), Instrument.GAUGE),
-                    Field.read(corner + ".camber2", Common.name(Bundle.common_camber(corner), Bundle.common_half()), Instrument.GAUGE)));
+            lines.add(Table.Line.of(corner.words(), Field.read(corner + ".camber", Bundle.common_camber(corner.words()), Instrument.GAUGE),
+                    Field.read(corner + ".camber2", Common.name(Bundle.common_camber(corner.words()), Bundle.common_half()), Instrument.GAUGE)));
         }
         List<Table> tables = new ArrayList<>(List.of(new Table(Bundle.gauge_table(), List.of(Bundle.common_now(), Bundle.common_later()), lines)));
         tables.addAll(Floor.tables(setting, chosen.get(Floor.key())));
@@ -81,7 +81,7 @@ final class GaugeCamber implements Method {
         double now = figures.get(corner + ".camber");
         double mean = Common.mean(now, figures.maybe(corner + ".camber2"));
         figures.maybe(corner + ".camber2").ifPresent(v -> Common.runOut(to, figures.wording(), corner, now, v));
-        to.add(Outcome.Result.reading(Bundle.common_camber(corner), ReadingId.of(ReadingKind.CAMBER, corner),
+        to.add(Outcome.Result.reading(Bundle.common_camber(corner.words()), ReadingId.of(ReadingKind.CAMBER, corner),
                 Floor.camberDeg(figures, corner, corner + ".camber", mean), figures.setting().chordMm(corner)));
     }
 }

@@ -50,7 +50,7 @@ final class PlumbLineCamber implements Method {
     public List<Table> tables(Setting setting, Map<String, String> chosen) {
         List<Table.Line> lines = new ArrayList<>();
         for (Corner corner : setting.car().walkingOrder()) {
-            lines.add(Table.Line.of(corner.name(), gap(corner, ".top", Bundle.plumb_top()), gap(corner, ".bottom", Bundle.plumb_bottom()),
+            lines.add(Table.Line.of(corner.words(), gap(corner, ".top", Bundle.plumb_top()), gap(corner, ".bottom", Bundle.plumb_bottom()),
                     gap(corner, ".top2", Bundle.plumb_topLater()), gap(corner, ".bottom2", Bundle.plumb_bottomLater())));
         }
         List<Table> tables = new ArrayList<>(List.of(
@@ -99,7 +99,7 @@ final class PlumbLineCamber implements Method {
             Common.runOut(to, figures.wording(), corner, toGravity, later);
             toGravity = (toGravity + later) / 2;
         }
-        to.add(Outcome.Result.reading(Bundle.common_camber(corner), ReadingId.of(ReadingKind.CAMBER, corner),
+        to.add(Outcome.Result.reading(Bundle.common_camber(corner.words()), ReadingId.of(ReadingKind.CAMBER, corner),
                 Floor.camberDeg(figures, corner, corner + ".top", toGravity), figures.get("chord." + corner.axle())));
     }
 

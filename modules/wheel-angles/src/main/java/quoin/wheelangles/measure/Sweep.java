@@ -82,7 +82,7 @@ final class Sweep implements Method {
     }
 
     private static Field toe(Setting setting, Corner corner) {
-        return Field.known(corner + ".toe", Bundle.common_toe(corner), Dimension.ANGLE, setting.toeDeg(corner));
+        return Field.known(corner + ".toe", Bundle.common_toe(corner.words()), Dimension.ANGLE, setting.toeDeg(corner));
     }
 
     @Override
@@ -115,10 +115,10 @@ final class Sweep implements Method {
         CasterSweep sweep = Figures.compute(() -> new CasterSweep(corner.isLeft(), toe, steer, camber), field -> corner + ".leftPlate");
         CasterSweep.SteeringAxis axis = sweep.exact();
         CasterSweep.SteeringAxis book = sweep.textbook();
-        to.add(Outcome.Result.reading(Bundle.sweep_caster(corner), ReadingId.of(ReadingKind.CASTER, corner), axis.casterDeg(), 0));
-        to.add(Outcome.Result.angle(Bundle.sweep_book(corner), book.casterDeg(), 0));
-        to.add(Outcome.Result.reading(Bundle.sweep_kpi(corner), ReadingId.of(ReadingKind.KPI, corner), axis.kpiDeg(), 0));
-        to.says(Bundle.sweep_off(corner, figures.wording().fineDeg(book.casterDeg()), figures.wording().signedFineDeg(book.casterDeg() - axis.casterDeg())));
+        to.add(Outcome.Result.reading(Bundle.sweep_caster(corner.words()), ReadingId.of(ReadingKind.CASTER, corner), axis.casterDeg(), 0));
+        to.add(Outcome.Result.angle(Bundle.sweep_book(corner.words()), book.casterDeg(), 0));
+        to.add(Outcome.Result.reading(Bundle.sweep_kpi(corner.words()), ReadingId.of(ReadingKind.KPI, corner), axis.kpiDeg(), 0));
+        to.says(Bundle.sweep_off(corner.words(), figures.wording().fineDeg(book.casterDeg()), figures.wording().signedFineDeg(book.casterDeg() - axis.casterDeg())));
         if (Math.min(left, right) < SHORT_DEG) {
             to.warns(Bundle.sweep_short(figures.wording().deg(Math.min(left, right))));
         }

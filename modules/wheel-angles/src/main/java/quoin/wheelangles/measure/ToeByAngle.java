@@ -45,8 +45,8 @@ final class ToeByAngle implements Method {
     public List<Table> tables(Setting setting, Map<String, String> chosen) {
         List<Table.Line> lines = new ArrayList<>();
         for (Corner corner : setting.car().walkingOrder()) {
-            lines.add(Table.Line.of(corner.name(), Field.read(corner + ".toe", Bundle.common_toe(corner), Instrument.TOE_GAUGE),
-                    Field.read(corner + ".toe2", Common.name(Bundle.common_toe(corner), Bundle.common_half()), Instrument.TOE_GAUGE)));
+            lines.add(Table.Line.of(corner.words(), Field.read(corner + ".toe", Bundle.common_toe(corner.words()), Instrument.TOE_GAUGE),
+                    Field.read(corner + ".toe2", Common.name(Bundle.common_toe(corner.words()), Bundle.common_half()), Instrument.TOE_GAUGE)));
         }
         return List.of(new Table(Bundle.byAngle_table(), List.of(Bundle.common_now(), Bundle.common_later()), lines));
     }
@@ -62,7 +62,7 @@ final class ToeByAngle implements Method {
                 continue;
             }
             none = false;
-            to.add(Outcome.Result.reading(Bundle.common_toe(corner), Common.toe(corner), toe(figures, corner), figures.setting().chordMm(corner)));
+            to.add(Outcome.Result.reading(Bundle.common_toe(corner.words()), Common.toe(corner), toe(figures, corner), figures.setting().chordMm(corner)));
             OptionalDouble later = figures.maybe(corner + ".toe2");
             later.ifPresent(v -> Common.runOut(to, figures.wording(), corner, figures.get(corner + ".toe"), v));
         }

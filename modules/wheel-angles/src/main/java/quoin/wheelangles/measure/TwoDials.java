@@ -56,7 +56,7 @@ final class TwoDials implements Method {
 
     @Override
     public List<Choice> choices() {
-        return List.of(new Choice(WHEEL, Bundle.dials_wheel(), Stream.of(Corner.values()).map(c -> new Choice.Option(c.name(), c.name())).toList()));
+        return List.of(new Choice(WHEEL, Bundle.dials_wheel(), Stream.of(Corner.values()).map(c -> new Choice.Option(c.name(), c.words())).toList()));
     }
 
     @Override

@@ -2,6 +2,7 @@ package quoin.wheelangles.screen;
 
 import java.util.function.Consumer;
 import org.openide.util.NbBundle.Messages;
+import quoin.car.Corner;
 import quoin.wheelangles.screen.Sketch.Place;
 
 /** What each way of measuring looks like from above or from behind; angles are drawn larger than they are. */
@@ -61,7 +62,7 @@ final class Drawings {
         double cord = left ? 12 : y < 30 ? 86.9 : 89.1;
         s.measure(name + ".front", cord, y - 7.5, x + side + lean, y - 7.5, Bundle.drawing_a(), Place.BELOW);
         s.measure(name + ".rear", cord, y + 7.5, x + side - lean, y + 7.5, Bundle.drawing_b(), Place.ABOVE);
-        s.text(x, y, name, Place.ON);
+        s.text(x, y, Corner.parse(name).words(), Place.ON);
     }
 
     private static void plates(Sketch s) {
@@ -133,7 +134,8 @@ final class Drawings {
         s.measure("diagonal.LF-RR", 32, 14, 72, 53, "", Place.ON).measure("diagonal.RF-LR", 72, 19, 32, 53, "", Place.ON);
         s.measure("track.FRONT", 32, 14, 72, 19, "", Place.ON).measure("track.REAR", 32, 53, 72, 53, "", Place.ON);
         s.measure("wheelbase.left", 32, 14, 32, 53, "", Place.ON).measure("wheelbase.right", 72, 19, 72, 53, "", Place.ON);
-        s.text(36, 9, "LF", Place.RIGHT).text(76, 19, "RF", Place.RIGHT).text(27, 55, "LR", Place.LEFT).text(76, 55, "RR", Place.RIGHT);
+        s.text(36, 9, Corner.LF.words(), Place.RIGHT).text(76, 19, Corner.RF.words(), Place.RIGHT);
+        s.text(27, 55, Corner.LR.words(), Place.LEFT).text(76, 55, Corner.RR.words(), Place.RIGHT);
         s.guide(14, 19, 68, 19).guide(14, 14, 30, 14);
         s.arrow(20, 25, 20, 19.5).arrow(20, 8, 20, 13.5).text(20, 27, Bundle.drawing_setbackPlus(), Place.BELOW);
         frontArrow(s, 52, 3);
