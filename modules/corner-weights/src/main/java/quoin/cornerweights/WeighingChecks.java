@@ -77,7 +77,7 @@ final class WeighingChecks {
         if (!massState(day, any, before).equals(massState(day, any, last))) {
             return true;
         }
-        return day.effective().stream().filter(e -> e.number() > before && e.number() < last).anyMatch(e ->
+        return day.after(before).stream().takeWhile(e -> e.number() < last).anyMatch(e ->
                 e instanceof Entry.Adjustment a && a.turns().stream().anyMatch(t -> !t.adjuster().kind().isSpringLeg())
                 || e instanceof Entry.Condition c && (c.key().equals(Conditions.BALLAST) || c.key().equals(Conditions.PADS)));
     }

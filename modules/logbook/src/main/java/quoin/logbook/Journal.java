@@ -7,7 +7,6 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -31,9 +30,9 @@ public final class Journal implements AutoCloseable {
     private final DayHeader header;
     private final Clock clock;
     private final List<FileFinding> findings;
-    private final List<Entry> entries;
     private final Optional<DayWriter> writer;
     private final Optional<DayLock> lock;
+    private GrowingList<Entry> entries;
     private long highestNumber;
     private boolean closed;
 
@@ -43,7 +42,7 @@ public final class Journal implements AutoCloseable {
         this.header = header;
         this.clock = clock;
         this.findings = List.copyOf(findings);
-        this.entries = new ArrayList<>(read.entries());
+        this.entries = GrowingList.of(read.entries());
         this.highestNumber = read.highestNumber();
         this.writer = file.map(f -> new DayWriter(f, last(read.entries())));
         this.lock = lock;
@@ -137,7 +136,7 @@ public final class Journal implements AutoCloseable {
             for (Entry entry : waited) {
                 writer.orElseThrow().write(entry.header(), StrictJson.line(EntryJson.write(entry)));
                 highestNumber = entry.number();
-                entries.add(entry);
+                entries = entries.with(entry);
             }
             room.clear();
             return waited.isEmpty() ? List.of() : List.of(new FileFinding(FileFinding.Kind.WAITED, 0,
@@ -176,7 +175,7 @@ public final class Journal implements AutoCloseable {
 
     /** Every entry in the order of writing. */
     public synchronized List<Entry> entries() {
-        return List.copyOf(entries);
+        return entries;
     }
 
     /**
@@ -220,7 +219,7 @@ public final class Journal implements AutoCloseable {
                     + "); make room on the disk or plug it in again, then enter it once more", e);
         }
         highestNumber++;
-        entries.add(entry);
+        entries = entries.with(entry);
         return entry;
     }
 
@@ -233,8 +232,7 @@ public final class Journal implements AutoCloseable {
         if (!(template instanceof Entry.Correction correction)) {
             return template;
         }
-        Entry wrong = entries.stream().filter(e -> e.number() == correction.corrects()).findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("there is no entry " + correction.corrects() + " to correct"));
+        Entry wrong = find(correction.corrects());
         if (correction.replacement().isEmpty()) {
             return correction;
         }
@@ -247,6 +245,16 @@ public final class Journal implements AutoCloseable {
         }
         return new Entry.Correction(correction.header(), correction.corrects(),
                 correction.replacement().map(r -> r.withHeader(wrong.header())), correction.words());
+    }
+
+    /** Looks from the end: mostly it is the last entry that was wrong. */
+    private Entry find(long number) {
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            if (entries.get(i).number() == number) {
+                return entries.get(i);
+            }
+        }
+        throw new IllegalArgumentException("there is no entry " + number + " to correct");
     }
 
     /** Lets go of the file and the lock. Closing twice does no harm. */

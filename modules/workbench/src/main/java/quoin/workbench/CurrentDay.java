@@ -1,7 +1,6 @@
 package quoin.workbench;
 
 import java.nio.file.Path;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.Comparator;
@@ -107,8 +106,9 @@ public final class CurrentDay {
         close();
         journal = opened;
         watch.ifPresent(w -> w.begin(opened));
-        practiceCar = Day.of(opened.entries()).condition(REHEARSAL).map(CurrentDay::practiceCar).orElse(null);
-        refold();
+        Day day = Day.of(opened.entries());
+        practiceCar = day.condition(REHEARSAL).map(CurrentDay::practiceCar).orElse(null);
+        refold(day);
     }
 
     private static PracticeCar practiceCar(String seed) {
@@ -192,7 +192,7 @@ public final class CurrentDay {
     public void setUnits(DisplayUnits units) {
         unitSettings.save(units);
         if (journal != null) {
-            refold();
+            refold(snapshot.day());
         }
     }
 
@@ -220,7 +220,7 @@ public final class CurrentDay {
             return false;
         }
         watch.ifPresent(WaitingWatch::look);
-        refold();
+        refold(snapshot.day().goingOn(journal.entries()));
         return true;
     }
 
@@ -328,8 +328,7 @@ public final class CurrentDay {
         return snapshot != null && plans.isBusy(snapshot.day(), stageId);
     }
 
-    private void refold() {
-        Day day = Day.of(journal.entries());
+    private void refold(Day day) {
         snapshot = new DaySnapshot(day, order.status(day), units());
         tell();
     }

@@ -23,7 +23,7 @@ public final class DayUndoRedo implements UndoRedo {
     }
 
     private Optional<UndoHistory> history() {
-        return current.snapshot().map(s -> UndoHistory.of(s.day().written()));
+        return current.snapshot().map(s -> UndoHistory.of(s.day()));
     }
 
     void changed() {

@@ -1,9 +1,9 @@
 package quoin.workbench;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import quoin.logbook.Day;
+import quoin.logbook.Derivation;
 import quoin.logbook.Entry;
 
 /**
@@ -20,53 +20,78 @@ public final class UndoHistory {
     private record Undone(Entry entry, long by) {
     }
 
-    private final Deque<Entry> undoable = new ArrayDeque<>();
-    private final Deque<Undone> redoable = new ArrayDeque<>();
+    /** A stack that shares what lies under its top with the ones before it; null = empty. */
+    private record Stack<T>(T top, Stack<T> below) {
+    }
 
-    private UndoHistory() {
+    private record OfDay() implements Derivation<UndoHistory> {
+        @Override
+        public UndoHistory of(Day day) {
+            return UndoHistory.of(day.written());
+        }
+
+        @Override
+        public UndoHistory onward(Day earlier, UndoHistory known, Day day) {
+            UndoHistory history = known;
+            for (Entry entry : day.written().subList(earlier.written().size(), day.written().size())) {
+                history = history.after(entry);
+            }
+            return history;
+        }
+    }
+
+    private final Stack<Entry> undoable;
+    private final Stack<Undone> redoable;
+
+    private UndoHistory(Stack<Entry> undoable, Stack<Undone> redoable) {
+        this.undoable = undoable;
+        this.redoable = redoable;
+    }
+
+    static UndoHistory of(Day day) {
+        return day.derive(new OfDay());
     }
 
     public static UndoHistory of(List<Entry> written) {
-        UndoHistory history = new UndoHistory();
-        written.stream().skip(1).forEach(history::take);
+        UndoHistory history = new UndoHistory(null, null);
+        for (Entry entry : written.subList(Math.min(1, written.size()), written.size())) {
+            history = history.after(entry);
+        }
         return history;
     }
 
-    private void take(Entry entry) {
+    private UndoHistory after(Entry entry) {
         if (entry instanceof Entry.Correction correction) {
             if (isUndo(correction)) {
-                redoable.push(new Undone(undoable.pop(), correction.number()));
-                return;
+                return new UndoHistory(undoable.below(), new Stack<>(new Undone(undoable.top(), correction.number()), redoable));
             }
             if (isRedo(correction)) {
-                undoable.push(redoable.pop().entry());
-                return;
+                return new UndoHistory(new Stack<>(redoable.top().entry(), undoable), redoable.below());
             }
         }
-        undoable.push(entry);
-        redoable.clear();
+        return new UndoHistory(new Stack<>(entry, undoable), null);
     }
 
     private boolean isUndo(Entry.Correction correction) {
-        return correction.words().equals(UNDO) && !undoable.isEmpty() && undoable.peek().number() == correction.corrects();
+        return correction.words().equals(UNDO) && undoable != null && undoable.top().number() == correction.corrects();
     }
 
     private boolean isRedo(Entry.Correction correction) {
-        return correction.words().equals(REDO) && !redoable.isEmpty() && redoable.peek().by() == correction.corrects();
+        return correction.words().equals(REDO) && redoable != null && redoable.top().by() == correction.corrects();
     }
 
     /** The entry that undo would withdraw. */
     public Optional<Entry> toUndo() {
-        return Optional.ofNullable(undoable.peek());
+        return Optional.ofNullable(undoable).map(Stack::top);
     }
 
     /** The entry that redo would bring back. */
     public Optional<Entry> toRedo() {
-        return Optional.ofNullable(redoable.peek()).map(Undone::entry);
+        return Optional.ofNullable(redoable).map(r -> r.top().entry());
     }
 
     /** Number of the correction that redo has to withdraw. */
     public Optional<Long> undoneBy() {
-        return Optional.ofNullable(redoable.peek()).map(Undone::by);
+        return Optional.ofNullable(redoable).map(r -> r.top().by());
     }
 }

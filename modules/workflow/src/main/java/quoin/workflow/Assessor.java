@@ -2,7 +2,6 @@ package quoin.workflow;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -56,31 +55,19 @@ final class Assessor {
     private final Timeline timeline;
     private final Causes causes;
     private final ReadingUncertainty uncertainty;
-    private final List<Stage> stages;
-    private final Map<ReadingId, Stage> owners = new HashMap<>();
-    private final Map<Stage, List<Requirement>> requirements = new HashMap<>();
-    private final Map<Stage, List<ReadingId>> readings = new HashMap<>();
-    private final Map<Stage, List<ReadingId>> judged = new HashMap<>();
-    private final Map<ReadingId, List<ReadingId>> parts = new HashMap<>();
-    private final Map<ReadingId, List<Requirement>> needed = new HashMap<>();
+    private final Asked asked;
     private final Repeats repeats;
     private final Map<View, Map<ReadingId, Assessed>> known = Map.of(View.SHOWN, new HashMap<>(), View.COUNTING, new HashMap<>());
     private final Map<View, Optional<Target>> crossTargets = new HashMap<>();
 
     Assessor(Day day, List<Stage> stages, ExpectedMove expected) {
         this.day = day;
-        this.car = day.car().withTargets(day.targets());
+        this.asked = Asked.of(day, stages);
+        this.car = asked.car();
         this.timeline = Timeline.of(day);
-        this.causes = new Causes(car, timeline, expected);
-        this.uncertainty = new ReadingUncertainty(car);
-        this.repeats = new Repeats(day, timeline, causes, uncertainty);
-        this.stages = stages;
-        for (Stage stage : stages) {
-            requirements.put(stage, stage.requirements(car));
-            readings.put(stage, stage.readings(car));
-            judged.put(stage, stage.judged(car));
-            readings.get(stage).forEach(r -> owners.putIfAbsent(r, stage));
-        }
+        this.causes = new Causes(car, day, expected);
+        this.uncertainty = ReadingUncertainty.of(day);
+        this.repeats = new Repeats(day);
     }
 
     /** The car with the targets of the day. */
@@ -98,26 +85,26 @@ final class Assessor {
 
     /** The stage a typed reading belongs to: the first that lists it. */
     Optional<Stage> owner(ReadingId typed) {
-        return Optional.ofNullable(owners.get(typed));
+        return asked.owner(typed);
     }
 
     List<Requirement> requirements(Stage stage) {
-        return requirements.get(stage);
+        return asked.requirements(stage);
     }
 
     /** What is typed in a stage. */
     List<ReadingId> readings(Stage stage) {
-        return readings.get(stage);
+        return asked.readings(stage);
     }
 
     /** What a stage names to be judged. */
     List<ReadingId> judged(Stage stage) {
-        return judged.get(stage);
+        return asked.judged(stage);
     }
 
     /** The typed readings one is made of. */
     List<ReadingId> parts(ReadingId reading) {
-        return parts.computeIfAbsent(reading, r -> Derived.parts(car, r));
+        return asked.parts(reading);
     }
 
     boolean holds(Requirement requirement) {
@@ -154,14 +141,8 @@ final class Assessor {
 
     private Assessed typed(ReadingId reading, View view) {
         Optional<Target> target = target(reading, view);
-        List<Figure> history = day.history(reading);
-        Optional<Judged> picked = Optional.empty();
-        for (int i = history.size() - 1; i >= 0 && picked.isEmpty(); i--) {
-            List<String> outOfOrder = outOfOrder(history.get(i));
-            if (view == View.SHOWN || outOfOrder.isEmpty()) {
-                picked = Optional.of(judge(history.get(i), outOfOrder));
-            }
-        }
+        Optional<Judged> picked = (view == View.SHOWN ? day.latest(reading) : asked.lastInOrder(day, reading))
+                .map(f -> judge(f, outOfOrder(f)));
         if (picked.isEmpty()) {
             return new Assessed(ReadingState.missing(reading, target, uncertainty.of(reading, new double[0], List.of())), List.of());
         }
@@ -185,21 +166,13 @@ final class Assessor {
 
     /** Why a figure does not count; empty where it was read in order. */
     private List<String> outOfOrder(Figure figure) {
-        Stage owner = owners.get(figure.reading());
-        if (owner == null) {
-            return List.of();
-        }
         Timeline.Moment moment = timeline.at(figure.entry());
         List<String> reasons = new ArrayList<>();
         for (Requirement requirement : missed(figure)) {
             reasons.add(Words.takenWithout(requirement, Optional.ofNullable(figure.conditions().get(requirement.key()))));
         }
-        for (Stage earlier : stages) {
-            if (earlier.position() < owner.position() && !moment.signed().contains(earlier.id())) {
-                reasons.add(TEXTS.say("read.before", Words.inSentence(earlier.title())));
-                break;
-            }
-        }
+        asked.notSignedBefore(figure.reading(), moment)
+                .ifPresent(s -> reasons.add(TEXTS.say("read.before", Words.inSentence(s.title()))));
         if (!reasons.isEmpty() && moment.asFound()) {
             reasons.add(0, TEXTS.say("read.asFound"));
         }
@@ -208,21 +181,19 @@ final class Assessor {
 
     /** Conditions of the stage a figure belongs to that did not hold when it was taken. */
     List<Requirement> missed(Figure figure) {
-        List<Requirement> missed = new ArrayList<>(2);
-        for (Requirement requirement : needed(figure.reading())) {
-            boolean held = requirement.key().equals(Conditions.SETTLED) ? timeline.at(figure.entry()).settled()
-                    : holds(requirement, Optional.ofNullable(figure.conditions().get(requirement.key())));
-            if (!held) {
-                missed.add(requirement);
-            }
-        }
-        return missed;
+        Timeline.Moment moment = timeline.at(figure.entry());
+        return needed(figure.reading()).stream().filter(r -> !held(r, figure, moment)).toList();
+    }
+
+    /** True where a condition held when a figure was taken. */
+    static boolean held(Requirement requirement, Figure figure, Timeline.Moment moment) {
+        return requirement.key().equals(Conditions.SETTLED) ? moment.settled()
+                : holds(requirement, Optional.ofNullable(figure.conditions().get(requirement.key())));
     }
 
     /** Conditions a typed reading is taken in: those of the stage it belongs to. */
     List<Requirement> needed(ReadingId typed) {
-        return needed.computeIfAbsent(typed, id -> owner(id).map(requirements::get).orElse(List.of()).stream()
-                .filter(r -> r.appliesTo(id.kind())).toList());
+        return asked.needed(typed);
     }
 
     private Assessed derived(ReadingId reading, View view) {

@@ -70,8 +70,8 @@ public final class CarCheck {
     /** Everything recorded today, in the order in which it was first recorded. */
     public static List<Item> recorded(Day day) {
         Map<String, Item> items = new LinkedHashMap<>();
-        for (Entry entry : day.effective()) {
-            if (entry instanceof Entry.Condition c && isItem(c.key())) {
+        for (Entry.Condition c : day.conditions()) {
+            if (isItem(c.key())) {
                 String name = ownName(c.key()).orElse(c.key().substring(PREFIX.length()).replace('-', ' '));
                 items.put(c.key(), new Item(c.key(), name, c.value(), c.words()));
             }

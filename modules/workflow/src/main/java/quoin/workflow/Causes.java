@@ -15,6 +15,8 @@ import quoin.car.CornerSetup;
 import quoin.car.ReadingId;
 import quoin.car.Setting;
 import quoin.logbook.Conditions;
+import quoin.logbook.Day;
+import quoin.logbook.Derivation;
 import quoin.logbook.Figure;
 import quoin.quantities.Texts;
 import quoin.quantities.Turns;
@@ -39,67 +41,69 @@ final class Causes {
 
     private static final Set<String> BARS = Set.of(Conditions.CONNECTED, Conditions.DISCONNECTED);
 
+    /**
+     * What one adjuster or one condition did.
+     *
+     * @param last   the last event of it
+     * @param amount turns or mm of shim in all
+     */
+    private record Group(Timeline.Event last, double amount) {
+        Group and(Group later) {
+            return new Group(later.last, amount + later.amount);
+        }
+    }
+
+    /** What disturbed the readings of a column after an entry, by adjuster or condition, in the order in which each began. */
+    private record After(Timeline.Column column, long entry) implements Derivation<Map<Object, Group>> {
+        @Override
+        public Map<Object, Group> of(Day day) {
+            List<Timeline.Event> events = Timeline.of(day).disturbing(column);
+            return with(Map.of(), events.subList(Timeline.firstAfter(events, entry), events.size()));
+        }
+
+        @Override
+        public Map<Object, Group> onward(Day earlier, Map<Object, Group> known, Day day) {
+            List<Timeline.Event> events = Timeline.of(day).disturbing(column);
+            int from = Math.max(Timeline.of(earlier).disturbing(column).size(), Timeline.firstAfter(events, entry));
+            return from == events.size() ? known : with(known, events.subList(from, events.size()));
+        }
+
+        private static Map<Object, Group> with(Map<Object, Group> known, List<Timeline.Event> events) {
+            Map<Object, Group> groups = new LinkedHashMap<>(known);
+            events.forEach(e -> groups.merge(e.adjuster().<Object>map(a -> a).orElse(e.key()), new Group(e, e.amount()), Group::and));
+            return groups;
+        }
+    }
+
     private final Car car;
-    private final Timeline timeline;
+    private final Day day;
     private final ExpectedMove expected;
 
-    Causes(Car car, Timeline timeline, ExpectedMove expected) {
+    Causes(Car car, Day day, ExpectedMove expected) {
         this.car = car;
-        this.timeline = timeline;
+        this.day = day;
         this.expected = expected;
     }
 
     /** Causes after a figure of a typed reading, in the order in which each began. */
     List<Cause> since(Figure figure, double uncertainty) {
-        Map<Object, List<Timeline.Event>> groups = new LinkedHashMap<>();
-        List<Timeline.Event> events = timeline.events();
-        for (int i = firstAfter(events, figure.entry()); i < events.size(); i++) {
-            Timeline.Event event = events.get(i);
-            if (Staleness.of(event.what(), event.axle(), figure.reading()) != Effect.STAYS) {
-                groups.computeIfAbsent(event.adjuster().<Object>map(a -> a).orElse(event.key()), k -> new ArrayList<>(2)).add(event);
-            }
-        }
+        Map<Object, Group> groups = day.derive(new After(Timeline.Column.of(figure.reading()), figure.entry()));
         if (groups.isEmpty()) {
             return List.of();
         }
         boolean legMoved = Staleness.isAngle(figure.reading()) && largestLegMoveMm(groups) > Staleness.LEG_LIMIT_MM;
         List<Cause> causes = new ArrayList<>();
-        groups.values().forEach(g -> causes.add(g.get(0).adjuster().isPresent()
-                ? turned(g, figure.reading(), uncertainty, legMoved) : changed(g, figure)));
+        groups.values().forEach(g -> causes.add(g.last().adjuster().isPresent()
+                ? turned(g, figure.reading(), uncertainty, legMoved) : changed(g.last(), figure)));
         return causes;
     }
 
-    /** The last entry before another one that disturbs a reading; 0 where there is none. */
-    long lastDisturbance(ReadingId reading, long before) {
-        List<Timeline.Event> events = timeline.events();
-        for (int i = firstAfter(events, before - 1) - 1; i >= 0; i--) {
-            if (Staleness.of(events.get(i).what(), events.get(i).axle(), reading) != Effect.STAYS) {
-                return events.get(i).entry();
-            }
-        }
-        return 0;
-    }
-
-    private static int firstAfter(List<Timeline.Event> events, long entry) {
-        int low = 0;
-        int high = events.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (events.get(middle).entry() > entry) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return low;
-    }
-
     /** Largest net movement of a leg among these events, mm at the wheel. */
-    private double largestLegMoveMm(Map<Object, List<Timeline.Event>> groups) {
+    private double largestLegMoveMm(Map<Object, Group> groups) {
         double[] legs = new double[Corner.values().length];
-        groups.forEach((key, events) -> {
+        groups.forEach((key, group) -> {
             if (key instanceof AdjusterId id && id.kind().isSpringLeg()) {
-                legs[id.corner().ordinal()] += legMm(car, id, events.stream().mapToDouble(Timeline.Event::amount).sum());
+                legs[id.corner().ordinal()] += legMm(car, id, group.amount());
             }
         });
         double largest = 0;
@@ -117,10 +121,10 @@ final class Causes {
         return turns * thread / ratio.orElse(0.75);
     }
 
-    private Cause turned(List<Timeline.Event> events, ReadingId reading, double uncertainty, boolean legMoved) {
-        Timeline.Event last = events.get(events.size() - 1);
+    private Cause turned(Group group, ReadingId reading, double uncertainty, boolean legMoved) {
+        Timeline.Event last = group.last();
         AdjusterId id = last.adjuster().orElseThrow();
-        double net = events.stream().mapToDouble(Timeline.Event::amount).sum();
+        double net = group.amount();
         Effect effect = Staleness.of(last.what(), last.axle(), reading);
         boolean angleAfterLeg = last.what() == Disturbance.SPRING_LEG && Staleness.isAngle(reading);
         String words = turnedWords(id, net);
@@ -156,8 +160,7 @@ final class Causes {
         return TEXTS.say("cause.expected", Words.signed(move.amount(), reading.kind()));
     }
 
-    private Cause changed(List<Timeline.Event> events, Figure figure) {
-        Timeline.Event last = events.get(events.size() - 1);
+    private Cause changed(Timeline.Event last, Figure figure) {
         Effect effect = Staleness.of(last.what(), last.axle(), figure.reading());
         String then = figure.conditions().get(last.key());
         boolean restored = revertible(last) && then != null && Timeline.sameValue(then, last.value());

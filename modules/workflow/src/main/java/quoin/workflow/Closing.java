@@ -167,16 +167,12 @@ public final class Closing {
                 }
             }
         }
-        return barred ? last(assessor, Disturbance.BAR) : OptionalLong.empty();
-    }
-
-    private static OptionalLong last(Assessor assessor, Disturbance what) {
-        return assessor.timeline().events().stream().filter(e -> e.what() == what).mapToLong(Timeline.Event::entry).max();
+        return barred ? assessor.timeline().last(Disturbance.BAR) : OptionalLong.empty();
     }
 
     /** One last look at the toe, still with the lock in, where rods were turned today. */
     private static List<Problem> toeAfterNuts(Assessor assessor, List<ReadingId> judged) {
-        OptionalLong tightened = last(assessor, Disturbance.LOCKNUTS);
+        OptionalLong tightened = assessor.timeline().last(Disturbance.LOCKNUTS);
         boolean tight = assessor.timeline().valueNow(Conditions.LOCKNUTS).equals(Optional.of(Conditions.YES));
         boolean rods = assessor.day().turned().keySet().stream().anyMatch(id -> RODS.contains(id.kind()));
         if (!tight || tightened.isEmpty() || !rods) {

@@ -10,6 +10,7 @@ import quoin.car.Corner;
 import quoin.car.PerCorner;
 import quoin.car.ReadingKind;
 import quoin.logbook.Day;
+import quoin.logbook.Derivation;
 import quoin.logbook.Entry;
 import quoin.logbook.Figure;
 import quoin.mechanics.ShareUncertainty;
@@ -28,19 +29,39 @@ final class LoadErrors {
     record Scales(double stepsUncertainty, Measured.Lasting lasting) {
     }
 
-    private final Map<Long, ScaleCorrection> byReading = new HashMap<>();
+    /** Tests of the scales by entry. */
+    private record Tests() implements Derivation<Map<Long, ScaleCorrection>> {
+        @Override
+        public Map<Long, ScaleCorrection> of(Day day) {
+            return with(Map.of(), day.effective());
+        }
+
+        @Override
+        public Map<Long, ScaleCorrection> onward(Day earlier, Map<Long, ScaleCorrection> known, Day day) {
+            return with(known, day.beyond(earlier));
+        }
+
+        private static Map<Long, ScaleCorrection> with(Map<Long, ScaleCorrection> known, List<Entry> more) {
+            Map<Long, ScaleCorrection> tests = known;
+            for (Entry entry : more) {
+                Optional<ScaleCorrection> found = entry instanceof Entry.Check check ? ScaleCorrection.of(check) : Optional.empty();
+                if (found.isPresent()) {
+                    tests = new HashMap<>(tests);
+                    tests.put(entry.number(), found.get());
+                }
+            }
+            return tests;
+        }
+    }
+
+    private final Day day;
+    private final Map<Long, ScaleCorrection> tests;
     private final double stepKg;
 
     LoadErrors(Day day) {
+        this.day = day;
+        tests = day.derive(new Tests());
         stepKg = day.car().instruments().scaleResolutionKg() / Math.sqrt(12);
-        Map<Long, ScaleCorrection> tests = new HashMap<>();
-        for (Entry entry : day.effective()) {
-            if (entry instanceof Entry.Check check) {
-                ScaleCorrection.of(check).ifPresent(c -> tests.put(check.number(), c));
-            } else if (entry instanceof Entry.Reading reading && !tests.isEmpty()) {
-                ScaleCorrection.test(reading).map(tests::get).ifPresent(c -> byReading.put(reading.number(), c));
-            }
-        }
     }
 
     static boolean isMadeOfLoads(ReadingKind kind) {
@@ -51,7 +72,11 @@ final class LoadErrors {
     }
 
     private Optional<ScaleCorrection> correction(Figure figure) {
-        return Optional.ofNullable(byReading.get(figure.entry())).filter(c -> figure.reading().kind() == ReadingKind.LOAD);
+        if (tests.isEmpty() || figure.reading().kind() != ReadingKind.LOAD) {
+            return Optional.empty();
+        }
+        return day.counting(figure.entry()).filter(Entry.Reading.class::isInstance).map(Entry.Reading.class::cast)
+                .flatMap(ScaleCorrection::test).filter(test -> test < figure.entry()).map(tests::get);
     }
 
     /** What the factor of its scale leaves uncertain in a load; none for any other reading. */

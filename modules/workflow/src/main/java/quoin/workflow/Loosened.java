@@ -9,6 +9,7 @@ import quoin.car.AdjusterId;
 import quoin.car.Axle;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
+import quoin.logbook.Derivation;
 import quoin.logbook.Entry;
 import quoin.quantities.Texts;
 
@@ -69,10 +70,26 @@ public record Loosened(String key, Optional<AdjusterId> adjuster, String words, 
         return PREFIX + PART + words.strip();
     }
 
+    private record Listed() implements Derivation<Map<String, Loosened>> {
+        @Override
+        public Map<String, Loosened> of(Day day) {
+            return with(Map.of(), day.effective());
+        }
+
+        @Override
+        public Map<String, Loosened> onward(Day earlier, Map<String, Loosened> known, Day day) {
+            return with(known, day.beyond(earlier));
+        }
+    }
+
     /** Everything on the list, in the order in which it was first loosened. */
     public static List<Loosened> of(Day day) {
-        Map<String, Loosened> list = new LinkedHashMap<>();
-        for (Entry entry : day.effective()) {
+        return List.copyOf(day.derive(new Listed()).values());
+    }
+
+    private static Map<String, Loosened> with(Map<String, Loosened> known, List<Entry> more) {
+        Map<String, Loosened> list = new LinkedHashMap<>(known);
+        for (Entry entry : more) {
             if (entry instanceof Entry.Adjustment adjustment) {
                 adjustment.turns().stream().filter(t -> t.amount() != 0).forEach(t -> loosen(list, PREFIX + t.adjuster(),
                         Optional.of(t.adjuster()), t.adjuster().words(), entry.number()));
@@ -80,7 +97,7 @@ public record Loosened(String key, Optional<AdjusterId> adjuster, String words, 
                 take(list, condition);
             }
         }
-        return List.copyOf(list.values());
+        return list;
     }
 
     private static void take(Map<String, Loosened> list, Entry.Condition condition) {

@@ -57,10 +57,8 @@ public final class ReadingChecks {
 
     /** The last stretch of the day as it would be with the figures recorded. */
     private static List<SettledReading> afterRecording(Day day, Map<ReadingId, Double> typed, List<AdjusterId> adjusters) {
-        List<Entry> entries = new ArrayList<>(day.written());
-        entries.add(new Entry.Reading(new Header(day.revision() + 1, Instant.EPOCH, "check"), typed, Map.of(),
-                Entry.Source.RACER));
-        List<List<SettledReading>> stretches = RoundHistory.of(Day.of(entries), adjusters);
+        Day then = day.with(new Entry.Reading(new Header(day.revision() + 1, Instant.EPOCH, "check"), typed, Map.of(), Entry.Source.RACER));
+        List<List<SettledReading>> stretches = RoundHistory.of(then, adjusters);
         return stretches.isEmpty() ? List.of() : stretches.get(stretches.size() - 1);
     }
 

@@ -8,6 +8,8 @@ import quoin.car.Corner;
 import quoin.car.Instruments;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
+import quoin.logbook.Day;
+import quoin.logbook.Derivation;
 
 /**
  * Standard uncertainty of a reading in its base unit: the step of the instrument, step/sqrt(12) (JCGM 100:2008, F.2.2.1),
@@ -27,8 +29,25 @@ public final class ReadingUncertainty {
     private static final double TAPE_MM = 1;
     private static final double TURN_PLATE_DEG = 0.5;
 
+    private record OfDay() implements Derivation<ReadingUncertainty> {
+        @Override
+        public ReadingUncertainty of(Day day) {
+            return new ReadingUncertainty(day.car());
+        }
+
+        @Override
+        public ReadingUncertainty onward(Day earlier, ReadingUncertainty known, Day day) {
+            return known;
+        }
+    }
+
     private final Instruments instruments;
     private final double[] chordMm = new double[4];
+
+    /** That of the day's car. */
+    static ReadingUncertainty of(Day day) {
+        return day.derive(new OfDay());
+    }
 
     public ReadingUncertainty(Car car) {
         instruments = car.instruments();

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import quoin.car.Car;
 import quoin.car.ReadingId;
 import quoin.logbook.Day;
-import quoin.logbook.Entry;
 import quoin.logbook.Figure;
 
 /**
@@ -26,16 +25,13 @@ public final class ReadingsAt {
     public ReadingsAt(Day day) {
         this.day = day;
         this.car = day.car();
-        Timeline timeline = Timeline.of(day);
-        this.repeats = new Repeats(day, timeline, new Causes(car, timeline, ExpectedMove.UNKNOWN), new ReadingUncertainty(car));
+        this.repeats = new Repeats(day);
     }
 
     /** Every typed reading of the day and every derived one, as known after an entry; what was not read by then is left out. */
     public Map<ReadingId, Measured> at(long entry) {
         Map<ReadingId, Measured> all = new TreeMap<>();
-        Stream<ReadingId> typed = day.effective().stream().filter(Entry.Reading.class::isInstance)
-                .flatMap(e -> ((Entry.Reading) e).values().keySet().stream()).distinct();
-        Stream.concat(typed, Derived.all(car).stream()).forEach(id -> at(id, entry).ifPresent(m -> all.put(id, m)));
+        Stream.concat(day.readings().stream(), Derived.all(car).stream()).forEach(id -> at(id, entry).ifPresent(m -> all.put(id, m)));
         return all;
     }
 

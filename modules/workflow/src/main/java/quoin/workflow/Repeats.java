@@ -28,18 +28,15 @@ final class Repeats {
 
     private final Day day;
     private final Timeline timeline;
-    private final Causes causes;
     private final ReadingUncertainty uncertainty;
     private final LoadErrors loads;
     private final Map<ReadingKind, RepeatSpread> spreads = new EnumMap<>(ReadingKind.class);
     private final Map<ReadingId, Map<Long, Map<Long, Double>>> known = new HashMap<>();
-    private List<List<double[]>> weighings;
 
-    Repeats(Day day, Timeline timeline, Causes causes, ReadingUncertainty uncertainty) {
+    Repeats(Day day) {
         this.day = day;
-        this.timeline = timeline;
-        this.causes = causes;
-        this.uncertainty = uncertainty;
+        this.timeline = Timeline.of(day);
+        this.uncertainty = ReadingUncertainty.of(day);
         this.loads = new LoadErrors(day);
     }
 
@@ -50,11 +47,11 @@ final class Repeats {
 
     private Map<Long, Double> find(Figure figure) {
         ReadingId reading = figure.reading();
-        long since = causes.lastDisturbance(reading, figure.entry());
+        long since = timeline.lastDisturbance(reading, figure.entry());
         double far = FAR * Math.sqrt(2) * uncertainty.of(reading, new double[] {figure.value()}, List.of(), figure.instrumentUncertainty());
         List<Figure> history = day.history(reading);
         Map<Long, Double> found = new LinkedHashMap<>();
-        for (int i = history.size() - 1; i >= 0 && history.get(i).entry() >= since; i--) {
+        for (int i = day.countAt(reading, figure.entry()) - 1; i >= 0 && history.get(i).entry() >= since; i--) {
             Figure other = history.get(i);
             if (other.entry() <= figure.entry() && alike(other, figure) && Math.abs(other.value() - figure.value()) <= far) {
                 found.put(other.entry(), other.value());
@@ -76,7 +73,7 @@ final class Repeats {
 
     /** Uncertainty of the mean of a typed reading's repeats, with the spread of everything of its kind that was read twice. */
     private double ofTyped(Figure figure, double mean, List<Double> values) {
-        RepeatSpread spread = spreads.computeIfAbsent(figure.reading().kind(), k -> RepeatSpread.of(day, k, this));
+        RepeatSpread spread = spreads.computeIfAbsent(figure.reading().kind(), k -> RepeatSpread.of(day, k));
         return uncertainty.ofMean(figure.reading(), new double[] {mean}, spread.freedom() > 0 ? spread : RepeatSpread.NONE.with(values),
                 figure.instrumentUncertainty(), values.size());
     }
@@ -100,44 +97,32 @@ final class Repeats {
             return new Measured(value, u, count, entry);
         }
         LoadErrors.Scales scales = loads.of(reading.kind(), figures, parts);
-        RepeatSpread pooled = spreads.computeIfAbsent(reading.kind(), this::spreadOfWeighings);
+        RepeatSpread pooled = spreads.computeIfAbsent(reading.kind(), k -> RepeatSpread.ofWeighings(day, k));
         double u = uncertainty.ofMean(reading, parts, pooled.freedom() > 0 ? pooled : RepeatSpread.NONE.with(together),
                 OptionalDouble.of(scales.stepsUncertainty()), count);
         return new Measured(value, Math.hypot(u, scales.lasting().uncertainty()), count, entry, scales.lasting());
     }
 
-    private RepeatSpread spreadOfWeighings(ReadingKind kind) {
-        RepeatSpread all = RepeatSpread.NONE;
-        for (List<double[]> group : weighings()) {
-            all = all.with(group.stream().map(four -> Derived.formula(kind, four)).filter(OptionalDouble::isPresent)
-                    .map(OptionalDouble::getAsDouble).toList());
-        }
-        return all;
-    }
-
-    /** Settled weighings of all four corners in one entry, those together that repeat one another. */
-    private List<List<double[]>> weighings() {
-        if (weighings == null) {
-            weighings = new ArrayList<>();
-            Set<Long> seen = new HashSet<>();
-            List<Figure> first = day.history(ReadingId.of(ReadingKind.LOAD, Corner.LF));
-            for (int i = first.size() - 1; i >= 0; i--) {
-                long entry = first.get(i).entry();
-                List<Map<Long, Double>> columns = new ArrayList<>();
-                for (Corner corner : Corner.values()) {
-                    columns.add(day.latestAt(ReadingId.of(ReadingKind.LOAD, corner), entry).filter(f -> f.entry() == entry).map(this::of)
-                            .orElse(Map.of()));
-                }
-                List<double[]> group = new ArrayList<>();
-                for (Long at : columns.get(0).keySet()) {
-                    if (timeline.at(at).settled() && columns.stream().allMatch(c -> c.containsKey(at)) && seen.add(at)) {
-                        group.add(columns.stream().mapToDouble(c -> c.get(at)).toArray());
-                    }
-                }
-                weighings.add(group);
+    /** Settled weighings of all four corners in one entry, the newest at one of these figures of LF, those together that repeat it. */
+    List<List<double[]>> weighings(List<Figure> first) {
+        List<List<double[]>> groups = new ArrayList<>();
+        Set<Long> seen = new HashSet<>();
+        for (int i = first.size() - 1; i >= 0; i--) {
+            long entry = first.get(i).entry();
+            List<Map<Long, Double>> columns = new ArrayList<>();
+            for (Corner corner : Corner.values()) {
+                columns.add(day.latestAt(ReadingId.of(ReadingKind.LOAD, corner), entry).filter(f -> f.entry() == entry).map(this::of)
+                        .orElse(Map.of()));
             }
+            List<double[]> group = new ArrayList<>();
+            for (Long at : columns.get(0).keySet()) {
+                if (timeline.at(at).settled() && columns.stream().allMatch(c -> c.containsKey(at)) && seen.add(at)) {
+                    group.add(columns.stream().mapToDouble(c -> c.get(at)).toArray());
+                }
+            }
+            groups.add(group);
         }
-        return weighings;
+        return groups;
     }
 
     private boolean alike(Figure one, Figure other) {

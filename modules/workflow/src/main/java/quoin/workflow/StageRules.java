@@ -171,8 +171,7 @@ final class StageRules {
     }
 
     private boolean disturbedSince(ReadingId id, long entry) {
-        return typedParts(id).stream().anyMatch(p -> assessor.timeline().events().stream()
-                .anyMatch(e -> e.entry() > entry && Staleness.of(e.what(), e.axle(), p) == Effect.STALE));
+        return typedParts(id).stream().anyMatch(p -> assessor.timeline().staleSince(p, entry));
     }
 
     /** Earlier stages that stand in the way of a sign-off. */

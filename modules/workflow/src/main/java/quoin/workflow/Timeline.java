@@ -1,6 +1,7 @@
 package quoin.workflow;
 
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,13 +10,19 @@ import java.util.OptionalLong;
 import java.util.Set;
 import quoin.car.AdjusterId;
 import quoin.car.Axle;
+import quoin.car.Corner;
+import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
+import quoin.logbook.Derivation;
 import quoin.logbook.Entry;
+import quoin.logbook.GrowingList;
+import quoin.workflow.Staleness.Effect;
 
 /**
  * What happened to the car in the order it happened: the events that disturb readings, and how things stood at each reading.
- * Whatever is turned has its nut loosened: the locknuts are no longer tight after it.
+ * Whatever is turned has its nut loosened: the locknuts are no longer tight after it. It is carried on from entry to entry.
  */
 final class Timeline {
 
@@ -44,31 +51,124 @@ final class Timeline {
     record Moment(boolean settled, Set<String> signed, boolean asFound) {
     }
 
-    private final List<Event> events = new ArrayList<>();
-    private final Map<Long, Moment> moments = new HashMap<>();
-    private final Map<String, String> values = new HashMap<>();
-    private final Map<String, Entry.SignOff> signOffs = new HashMap<>();
+    /** Readings that the same events disturb. */
+    enum Column {
+        HEIGHT(ReadingId.ofCar(ReadingKind.HEIGHT)),
+        LOAD(ReadingId.of(ReadingKind.LOAD, Corner.LF)),
+        CAMBER(ReadingId.of(ReadingKind.CAMBER, Corner.LF)),
+        CASTER(ReadingId.of(ReadingKind.CASTER, Corner.LF)),
+        FRONT_TOE(ReadingId.of(ReadingKind.TOE, Corner.LF)),
+        REAR_TOE(ReadingId.of(ReadingKind.TOE, Corner.LR)),
+        PAD_HEIGHT(ReadingId.of(ReadingKind.PAD_HEIGHT, Corner.LF)),
+        PRESSURE(ReadingId.of(ReadingKind.PRESSURE, Corner.LF)),
+        /** Whatever nothing disturbs. */
+        OTHER(ReadingId.ofCar(ReadingKind.WHEELBASE));
+
+        private final ReadingId example;
+
+        Column(ReadingId example) {
+            this.example = example;
+        }
+
+        /** The column of a typed reading. */
+        static Column of(ReadingId typed) {
+            return switch (typed.kind()) {
+                case HEIGHT -> HEIGHT;
+                case LOAD -> LOAD;
+                case CAMBER -> CAMBER;
+                case CASTER -> CASTER;
+                case TOE -> Corner.valueOf(typed.place()).isFront() ? FRONT_TOE : REAR_TOE;
+                case PAD_HEIGHT -> PAD_HEIGHT;
+                case PRESSURE -> PRESSURE;
+                default -> OTHER;
+            };
+        }
+    }
+
+    private record Taken(long entry, Moment moment) {
+    }
+
+    private record Told() implements Derivation<Timeline> {
+        @Override
+        public Timeline of(Day day) {
+            return new Timeline().after(day.effective());
+        }
+
+        @Override
+        public Timeline onward(Day earlier, Timeline known, Day day) {
+            List<Entry> more = day.beyond(earlier);
+            return more.isEmpty() ? known : new Timeline(known).after(more);
+        }
+    }
+
+    private GrowingList<Event> events = GrowingList.empty();
+    private GrowingList<Taken> moments = GrowingList.empty();
+    private boolean ascending = true;
+    private final Map<Column, GrowingList<Event>> disturbing;
+    private final Map<Column, Long> lastStale;
+    private final Map<Disturbance, Long> lastOf;
+    private final Map<String, String> values;
+    private final Map<String, Entry.SignOff> signOffs;
     private Set<String> signed = Set.of();
     private boolean settled;
     private boolean asFound = true;
     private long firstAdjustment;
 
     private Timeline() {
+        disturbing = new EnumMap<>(Column.class);
+        Arrays.stream(Column.values()).forEach(c -> disturbing.put(c, GrowingList.empty()));
+        lastStale = new EnumMap<>(Column.class);
+        lastOf = new EnumMap<>(Disturbance.class);
+        values = new HashMap<>();
+        signOffs = new HashMap<>();
+    }
+
+    private Timeline(Timeline from) {
+        events = from.events;
+        moments = from.moments;
+        ascending = from.ascending;
+        disturbing = new EnumMap<>(from.disturbing);
+        lastStale = new EnumMap<>(from.lastStale);
+        lastOf = new EnumMap<>(from.lastOf);
+        values = new HashMap<>(from.values);
+        signOffs = new HashMap<>(from.signOffs);
+        signed = from.signed;
+        settled = from.settled;
+        asFound = from.asFound;
+        firstAdjustment = from.firstAdjustment;
     }
 
     static Timeline of(Day day) {
-        Timeline timeline = new Timeline();
-        day.effective().forEach(timeline::take);
-        return timeline;
+        return day.derive(new Told());
+    }
+
+    private Timeline after(List<Entry> entries) {
+        entries.forEach(this::take);
+        return this;
+    }
+
+    private void add(Event event) {
+        events = events.with(event);
+        lastOf.merge(event.what(), event.entry(), Math::max);
+        for (Column column : Column.values()) {
+            Effect effect = Staleness.of(event.what(), event.axle(), column.example);
+            if (effect != Effect.STAYS) {
+                disturbing.merge(column, GrowingList.empty(), (all, none) -> all.with(event));
+            }
+            if (effect == Effect.STALE) {
+                lastStale.merge(column, event.entry(), Math::max);
+            }
+        }
     }
 
     private void take(Entry entry) {
         if (entry instanceof Entry.Reading) {
-            moments.put(entry.number(), new Moment(settled, signed, asFound));
+            ascending &= moments.isEmpty() || moments.last().entry() < entry.number();
+            moments = moments.with(new Taken(entry.number(), new Moment(settled, signed, asFound)));
         } else if (entry instanceof Entry.Adjustment adjustment) {
             adjustment.turns().forEach(t -> take(entry.number(), t));
         } else if (entry instanceof Entry.Check check && check.subject().equals(ScaleCorrection.SUBJECT)) {
-            events.add(new Event(check.number(), Disturbance.SCALES, Optional.empty(), Optional.empty(), 0, ScaleCorrection.SUBJECT + ".test", ""));
+            add(new Event(check.number(), Disturbance.SCALES, Optional.empty(), Optional.empty(), 0, ScaleCorrection.SUBJECT + ".test", ""));
         } else if (entry instanceof Entry.Condition condition) {
             take(condition);
         } else if (entry instanceof Entry.SignOff signOff) {
@@ -91,7 +191,7 @@ final class Timeline {
         asFound = false;
         values.remove(Conditions.LOCKNUTS);
         AdjusterId id = turn.adjuster();
-        events.add(new Event(entry, Disturbance.of(id.kind()), Optional.of(id.corner().axle()), Optional.of(id), turn.amount(), "", ""));
+        add(new Event(entry, Disturbance.of(id.kind()), Optional.of(id.corner().axle()), Optional.of(id), turn.amount(), "", ""));
     }
 
     private void take(Entry.Condition condition) {
@@ -103,7 +203,7 @@ final class Timeline {
             if (what == Disturbance.PADS || what == Disturbance.TYRES && !isPressure(condition.key())) {
                 settled = false;
             }
-            events.add(new Event(condition.number(), what, axle(condition.key()), Optional.empty(), 0, condition.key(),
+            add(new Event(condition.number(), what, axle(condition.key()), Optional.empty(), 0, condition.key(),
                     condition.value()));
         });
     }
@@ -167,9 +267,60 @@ final class Timeline {
         return events;
     }
 
+    /** The events that disturb the readings of a column, oldest first. */
+    List<Event> disturbing(Column column) {
+        return disturbing.get(column);
+    }
+
+    /** The last entry before another one that disturbs a reading; 0 where there is none. */
+    long lastDisturbance(ReadingId typed, long before) {
+        List<Event> all = disturbing(Column.of(typed));
+        int count = firstAfter(all, before - 1);
+        return count == 0 ? 0 : all.get(count - 1).entry();
+    }
+
+    /** True where something after an entry made a reading stale. */
+    boolean staleSince(ReadingId typed, long entry) {
+        return lastStale.getOrDefault(Column.of(typed), Long.MIN_VALUE) > entry;
+    }
+
+    /** The last entry that did this; empty where none did. */
+    OptionalLong last(Disturbance what) {
+        Long last = lastOf.get(what);
+        return last == null ? OptionalLong.empty() : OptionalLong.of(last);
+    }
+
+    /** Index of the first event after an entry. */
+    static int firstAfter(List<Event> events, long entry) {
+        int low = 0;
+        int high = events.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (events.get(middle).entry() > entry) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+
     /** How things stood at the reading in this entry. */
     Moment at(long entry) {
-        return moments.get(entry);
+        int low = 0;
+        int high = moments.size() - 1;
+        while (ascending && low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (moments.get(middle).entry() > entry) {
+                high = middle - 1;
+            } else {
+                low = middle;
+            }
+        }
+        while (high >= 0 && moments.get(high).entry() != entry) {
+            high--;
+        }
+        return high < 0 ? null : moments.get(high).moment();
     }
 
     /** Settled since the last work on the car, as of the last entry. */

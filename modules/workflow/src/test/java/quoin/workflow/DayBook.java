@@ -40,6 +40,7 @@ final class DayBook {
     private static final OptionalDouble NONE = OptionalDouble.empty();
 
     private final List<Entry> entries = new ArrayList<>();
+    private Day day;
 
     DayBook() {
         this(car());
@@ -105,7 +106,8 @@ final class DayBook {
     }
 
     Day day() {
-        return Day.of(entries);
+        day = day == null ? Day.of(entries) : day.goingOn(entries);
+        return day;
     }
 
     int size() {
