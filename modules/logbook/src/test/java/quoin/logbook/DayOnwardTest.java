@@ -182,7 +182,7 @@ class DayOnwardTest {
         walk(seed, 40, 1, false);
     }
 
-    @Property(tries = 6)
+    @Property(tries = 3)
     void alsoOnALongDay(@ForAll long seed) {
         walk(seed, 1200, 40, true);
     }

@@ -137,12 +137,12 @@ class StatusOnwardTest {
         return all;
     }
 
-    @Property(tries = 60)
+    @Property(tries = 25)
     void carriedOnIsTheWholeDay(@ForAll long seed) {
         walk(seed, 60, 3);
     }
 
-    @Property(tries = 4)
+    @Property(tries = 2)
     void alsoOnALongDay(@ForAll long seed) {
         walk(seed, 900, 60);
     }
