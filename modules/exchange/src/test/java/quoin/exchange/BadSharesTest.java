@@ -158,6 +158,15 @@ class BadSharesTest {
         assertTrue((cpuNanos() - begun) / 1_000_000 < LONGEST_MS);
     }
 
+    @Test
+    void aPathWithoutEndIsToldBriefly() throws IOException {
+        String endless = "days/1" + "0".repeat(9000) + "/day.jsonl";
+        zip(manifest(Map.of(Manifest.CAR_FILE, contents.get(Manifest.CAR_FILE), endless, new byte[0])), Map.of());
+        String told = assertThrows(ShareException.class, () -> SharedCar.read(file)).getMessage();
+        assertTrue(told.startsWith("it wants to write to 'days/1000") && told.endsWith("it was not imported"), told);
+        assertTrue(told.length() < 1000, told);
+    }
+
     private void tell(String words) {
         long worstMs = worstNanos / 1_000_000;
         System.out.println(words + ", the longest took " + worstMs + " ms");

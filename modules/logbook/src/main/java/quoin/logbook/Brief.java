@@ -3,7 +3,7 @@ package quoin.logbook;
 import java.util.regex.Pattern;
 
 /** Words about a file that may quote it: a file from anywhere can hold texts that are long or that no line can show. */
-final class Brief {
+public final class Brief {
 
     private static final int START = 500;
     private static final int END = 300;
@@ -14,7 +14,7 @@ final class Brief {
     }
 
     /** The words with the middle left out where they are too long to be read. */
-    static String of(String words) {
+    public static String of(String words) {
         String seen = UNSEEN.matcher(words).replaceAll("?");
         return seen.length() <= START + END ? seen : seen.substring(0, START) + " \u2026 " + seen.substring(seen.length() - END);
     }

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import quoin.car.AdjusterId;
@@ -310,7 +311,7 @@ public final class Day {
      */
     public OptionalDouble lengthMm(AdjusterId adjuster, OptionalDouble start, double mmPerUnit, long entry) {
         OptionalDouble now = start;
-        for (Entry done : effective) {
+        for (Entry done : folded.effective) {
             if (done.number() <= entry && done instanceof Entry.Adjustment adjustment) {
                 for (Entry.Turn turn : adjustment.turns()) {
                     if (turn.adjuster().equals(adjuster)) {
@@ -325,7 +326,7 @@ public final class Day {
 
     /** Who drives: as said on the day, else as the car's load case says; may be blank. */
     public String driver() {
-        return condition(Conditions.DRIVER_NAME).filter(name -> !name.isBlank()).orElse(car.loadCase().driver()).strip();
+        return condition(Conditions.DRIVER_NAME).filter(name -> !name.isBlank()).orElse(car().loadCase().driver()).strip();
     }
 
     public Optional<String> condition(String key) {

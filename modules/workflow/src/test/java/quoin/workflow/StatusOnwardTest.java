@@ -59,7 +59,8 @@ class StatusOnwardTest {
         Corner corner = Corner.values()[random.nextInt(4)];
         int dice = random.nextInt(100);
         if (dice < 35) {
-            return new Entry.Reading(draft, figures(random), Map.of(), Entry.Source.RACER);
+            Entry.Reading read = new Entry.Reading(draft, figures(random), Map.of(), Entry.Source.RACER);
+            return ScaleCorrection.of(book.day()).filter(c -> random.nextInt(3) > 0).map(c -> c.applied(read, 0.1)).orElse(read);
         } else if (dice < 50) {
             AdjusterId id = new AdjusterId(KINDS.get(random.nextInt(KINDS.size())), corner);
             return new Entry.Adjustment(draft, List.of(new Entry.Turn(id, (random.nextInt(9) - 4) / 8.0, OptionalDouble.empty())), "");
@@ -73,7 +74,7 @@ class StatusOnwardTest {
         } else if (dice < 88) {
             return new Entry.TargetSet(draft, DayBook.height(corner), new Target(60 + random.nextInt(12), 1));
         } else if (dice < 89) {
-            return new Entry.Check(draft, ScaleCorrection.SUBJECT, Map.of("factor.LF", 1.002), new Measurement("scales", Map.of(), "", Map.of()));
+            return new Entry.Check(draft, ScaleCorrection.SUBJECT, Map.of("factor.LF", 1 + random.nextInt(5) / 1000.0, "u.LF", 0.001), new Measurement("scales", Map.of(), "", Map.of()));
         } else if (dice < 90) {
             return new Entry.Condition(draft, Conditions.PART, random.nextBoolean() ? "whole" : "ride-height,corner-weights", "");
         } else if (dice < 91) {

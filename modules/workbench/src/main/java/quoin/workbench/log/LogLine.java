@@ -1,11 +1,6 @@
 package quoin.workbench.log;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 
@@ -17,30 +12,22 @@ import quoin.logbook.Entry;
  */
 record LogLine(Entry entry, boolean struck) {
 
-    /** Every entry of the day, newest first. */
-    static List<LogLine> of(Day day) {
-        Map<Long, Entry> counting = new HashMap<>();
-        day.effective().forEach(e -> counting.put(e.number(), e));
-        Set<Long> corrected = corrected(day.written());
-        List<LogLine> lines = new ArrayList<>();
-        for (int i = day.written().size() - 1; i >= 0; i--) {
-            Entry entry = day.written().get(i);
-            boolean struck = entry instanceof Entry.Correction ? corrected.contains(entry.number())
-                    : !entry.equals(counting.get(entry.number()));
-            lines.add(new LogLine(entry, struck));
-        }
-        return lines;
+    /** The line of an entry of the day. */
+    static LogLine of(Day day, Entry entry) {
+        boolean struck = entry instanceof Entry.Correction correction ? isCorrected(correction, day)
+                : !day.counting(entry.number()).filter(entry::equals).isPresent();
+        return new LogLine(entry, struck);
     }
 
-    /** Numbers of entries named by a correction that counts itself; worked backwards, as corrections hold. */
-    private static Set<Long> corrected(List<Entry> written) {
-        Set<Long> numbers = new HashSet<>();
-        for (int i = written.size() - 1; i >= 0; i--) {
-            if (written.get(i) instanceof Entry.Correction correction && !numbers.contains(correction.number())) {
-                numbers.add(correction.corrects());
+    /** A correction is struck where a later one, not struck itself, names it. */
+    private static boolean isCorrected(Entry.Correction wrong, Day day) {
+        List<Entry.Correction> all = day.corrections();
+        for (int i = all.size() - 1; i >= 0 && all.get(i).number() > wrong.number(); i--) {
+            if (all.get(i).corrects() == wrong.number() && !isCorrected(all.get(i), day)) {
+                return true;
             }
         }
-        return numbers;
+        return false;
     }
 
     /** True where it can be withdrawn: all but the entry that opened the day and what is struck already. */

@@ -8,10 +8,8 @@ import java.awt.event.KeyEvent;
 import java.awt.font.TextAttribute;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -49,7 +47,7 @@ final class LogPanel extends JPanel {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss").withZone(ZoneId.systemDefault());
 
     private final transient CurrentDay current;
-    private final DefaultListModel<LogLine> model = new DefaultListModel<>();
+    private final LogLines model = new LogLines();
     private final JList<LogLine> list = new JList<>(model);
     private final JTextField note = new JTextField(NOTE_COLUMNS);
     private final JButton correct = Looks.button(Bundle.log_correct(), this::correct);
@@ -65,8 +63,9 @@ final class LogPanel extends JPanel {
         list.setName("log.entries");
         list.getAccessibleContext().setAccessibleName(Bundle.log_list());
         list.addListSelectionListener(e -> enableButtons());
-        // One height for all: a long day has hundreds of lines, and none of them has to be measured.
+        // One height and width for all: a long day has thousands of lines, and none of them has to be measured.
         list.setFixedCellHeight(Looks.em(1.6));
+        list.setFixedCellWidth(1);
         whole.setBorder(Looks.padding(0.3, 0.6));
         Looks.onKey(list, KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), "withdraw", this::withdraw);
         Looks.onKey(list, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "correct", this::correct);
@@ -101,14 +100,9 @@ final class LogPanel extends JPanel {
         long selected = selected().map(l -> l.entry().number()).orElse(-1L);
         Optional<DaySnapshot> day = current.snapshot();
         words = day.map(DaySnapshot::entryWords).orElse(null);
-        List<LogLine> lines = day.map(d -> LogLine.of(d.day())).orElse(List.of());
-        model.clear();
-        model.addAll(lines);
-        for (int i = 0; i < lines.size(); i++) {
-            if (lines.get(i).entry().number() == selected) {
-                list.setSelectedIndex(i);
-            }
-        }
+        list.clearSelection();
+        model.show(day.map(DaySnapshot::day));
+        model.indexOf(selected).ifPresent(list::setSelectedIndex);
         note.setEnabled(day.isPresent());
         enableButtons();
     }
