@@ -192,7 +192,8 @@ public final class CurrentDay {
     public void setUnits(DisplayUnits units) {
         unitSettings.save(units);
         if (journal != null) {
-            refold(snapshot.day());
+            // as a whole: what was derived so far may hold words of the language before
+            refold(Day.of(journal.entries()));
         }
     }
 
