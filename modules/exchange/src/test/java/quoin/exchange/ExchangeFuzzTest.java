@@ -43,11 +43,15 @@ class ExchangeFuzzTest {
 
         /** One input. */
         public static void fuzzerTestOneInput(byte[] data) {
-            Path file = Path.of("share.quoin.zip");
             try {
-                SharedCar.read(Files.write(file, data));
-            } catch (ShareException e) {
-                refused(e);
+                Path file = Files.createTempFile("share", ".zip");
+                try {
+                    SharedCar.read(Files.write(file, data));
+                } catch (ShareException e) {
+                    refused(e);
+                } finally {
+                    Files.delete(file);
+                }
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

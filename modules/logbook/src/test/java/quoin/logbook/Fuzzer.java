@@ -1,6 +1,8 @@
 package quoin.logbook;
 
 import java.io.IOException;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,12 +14,14 @@ import org.junit.jupiter.api.Assumptions;
 
 /**
  * Sets a fuzzer that follows the branches of the code (Jazzer) on a parser, in a process of its own, for {@code -Dquoin.fuzz}
- * seconds; a few in the build. It stops at anything the parser throws that is no refusal, at a hang and at a growing heap.
+ * seconds. It stops at anything the parser throws that is no refusal, at a hang and at a growing heap. Without that property the
+ * parser gets the input the fuzzer would begin with, and damaged copies of it.
  */
 public final class Fuzzer {
 
-    private static final int SECONDS = Integer.getInteger("quoin.fuzz", 6);
-    private static final int HANG_SECONDS = 5;
+    private static final int SECONDS = Integer.getInteger("quoin.fuzz", 0);
+    private static final int HANG_SECONDS = 60;
+    private static final int DAMAGED = 300;
     private static final int MOST_BYTES = 20_000;
 
     private Fuzzer() {
@@ -31,6 +35,10 @@ public final class Fuzzer {
      * @param seeds  good input to begin with
      */
     public static void run(Class<?> target, Path work, byte[]... seeds) throws IOException, InterruptedException {
+        if (SECONDS == 0) {
+            damaged(target, seeds);
+            return;
+        }
         Path corpus = Files.createDirectories(work.resolve("corpus"));
         for (byte[] seed : seeds) {
             Files.write(corpus.resolve("seed-" + Arrays.hashCode(seed)), seed);
@@ -49,5 +57,19 @@ public final class Fuzzer {
         List<String> done = told.lines().filter(l -> l.contains("DONE") || l.startsWith("Done ")).toList();
         Assertions.assertFalse(done.isEmpty(), told);
         System.out.println(target.getSimpleName() + ": " + String.join(", ", done).replaceAll("\\s+", " "));
+    }
+
+    private static void damaged(Class<?> target, byte[]... seeds) {
+        try {
+            Method parse = target.getMethod("fuzzerTestOneInput", byte[].class);
+            for (int n = 0; n < seeds.length + DAMAGED; n++) {
+                byte[] seed = seeds[n % seeds.length];
+                parse.invoke(null, (Object) (n < seeds.length ? seed : new Mutator(n).damage(seed)));
+            }
+        } catch (InvocationTargetException e) {
+            throw new AssertionError(target.getSimpleName(), e.getCause());
+        } catch (ReflectiveOperationException e) {
+            throw new AssertionError(e);
+        }
     }
 }
