@@ -13,6 +13,8 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quoin.exchange.incoming.ReadingTable;
+import quoin.exchange.table.CsvTable;
 import quoin.logbook.CarFile;
 import quoin.logbook.Fuzzer;
 import quoin.logbook.Journal;
