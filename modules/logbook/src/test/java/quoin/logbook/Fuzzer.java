@@ -14,12 +14,13 @@ import org.junit.jupiter.api.Assumptions;
 
 /**
  * Sets a fuzzer that follows the branches of the code (Jazzer) on a parser, in a process of its own, for {@code -Dquoin.fuzz}
- * seconds. It stops at anything the parser throws that is no refusal, at a hang and at a growing heap. Without that property the
+ * seconds or as many as {@code QUOIN_FUZZ} says. It stops at anything the parser throws that is no refusal, at a hang and at a growing heap. Without either the
  * parser gets the input the fuzzer would begin with, and damaged copies of it.
  */
 public final class Fuzzer {
 
-    private static final int SECONDS = Integer.getInteger("quoin.fuzz", 0);
+    private static final int SECONDS = Integer.getInteger("quoin.fuzz",
+            Integer.parseInt(System.getenv().getOrDefault("QUOIN_FUZZ", "0")));
     private static final int HANG_SECONDS = 60;
     private static final int DAMAGED = 300;
     private static final int MOST_BYTES = 20_000;
