@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Assumptions;
 
 /**
  * Sets a fuzzer that follows the branches of the code (Jazzer) on a parser, in a process of its own, for {@code -Dquoin.fuzz}
- * seconds or as many as {@code QUOIN_FUZZ} says. It stops at anything the parser throws that is no refusal, at a hang and at a growing heap. Without either the
- * parser gets the input the fuzzer would begin with, and damaged copies of it.
+ * seconds or as many as {@code QUOIN_FUZZ} says. It stops at anything the parser throws that is no refusal, at a hang and at a
+ * growing heap. Without either the parser gets the input the fuzzer would begin with, and damaged copies of it.
  */
 public final class Fuzzer {
 
