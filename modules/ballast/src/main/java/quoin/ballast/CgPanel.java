@@ -25,6 +25,8 @@ import quoin.mechanics.LiftSeries;
 import quoin.mechanics.PlanPoint;
 import quoin.quantities.Dimension;
 import quoin.quantities.QuantityFormat;
+import quoin.quantities.Unit;
+import quoin.quantities.UnitPreferences;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
@@ -33,7 +35,7 @@ import quoin.workbench.WrapText;
 
 /** Where the centre of gravity is: in plan from the weights, its height by lifting the rear axle step by step. */
 @Messages({
-    "cg.plan=In plan, from the weights", "cg.steps=Height: lift the rear axle, step by step", "cg.form=What was read", "cg.result=Height",
+    "cg.plan=In plan, from the weights", "cg.steps=Height: lift the rear axle", "cg.form=What was read", "cg.result=Height",
     "cg.weighFirst=Weigh all four corners first.",
     "# {0} - behind", "# {1} - uncertainty", "# {2} - across", "# {3} - half width", "cg.planWords={0} ± {1} behind the front axle, {2} ± {3} (95 %, pads level, scales independent)",
     "cg.step1=1. Block the suspension solid at ride height (struts in place of dampers); fluids full or drained, nothing that can run or roll. Driver out.",
@@ -145,7 +147,7 @@ final class CgPanel extends JPanel {
         if (!filledFor.equals(day.car().id())) {
             filledFor = day.car().id();
             form.fill(() -> {
-                wheelbase.setText(length(day, day.car().wheelbaseMm()));
+                wheelbase.setText(QuantityFormat.of(day.units().preferences()).number(day.car().wheelbaseMm(), Dimension.LENGTH));
                 lifts.get(0).setText("0");
             });
         }
@@ -212,7 +214,9 @@ final class CgPanel extends JPanel {
     }
 
     private static String length(DaySnapshot day, double mm) {
-        return QuantityFormat.of(day.units().preferences()).text(mm, Dimension.LENGTH);
+        // Whole millimetres: neither scales nor lifts know it better.
+        UnitPreferences units = day.units().preferences();
+        return QuantityFormat.of(units.withDecimals(Dimension.LENGTH, units.unit(Dimension.LENGTH) == Unit.IN ? 1 : 0)).text(mm, Dimension.LENGTH);
     }
 
     private void record() {

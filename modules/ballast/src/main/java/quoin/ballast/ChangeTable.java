@@ -2,7 +2,9 @@ package quoin.ballast;
 
 import java.awt.BorderLayout;
 import java.awt.Font;
+import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JLabel;
@@ -22,6 +24,7 @@ import quoin.workbench.VerdictWords;
 final class ChangeTable extends JPanel {
 
     private static final long serialVersionUID = 1L;
+    private static final int LAST_FIGURES = 3;
 
     ChangeTable() {
         super(new BorderLayout());
@@ -38,7 +41,7 @@ final class ChangeTable extends JPanel {
         JPanel table = new JPanel(new GridBagLayout());
         String[] heads = {Bundle.change_reading(), Bundle.change_now(), Bundle.change_then(), Bundle.change_difference(), Bundle.change_target()};
         for (int i = 0; i < heads.length; i++) {
-            table.add(Looks.label(heads[i], 1, Font.BOLD), Looks.closeCell(i, 0, 0));
+            table.add(Looks.label(heads[i], 1, Font.BOLD), column(i, 0));
         }
         ReadingFormat format = day.format();
         int row = 1;
@@ -47,11 +50,11 @@ final class ChangeTable extends JPanel {
             double after = then.get(id);
             boolean read = day.status().reading(id).value().isPresent();
             Optional<Target> target = day.status().reading(id).target();
-            String[] texts = {format.nameWithUnit(id), read ? format.number(id, line.getValue()) : "–", read ? format.number(id, after) : "–",
+            String[] texts = {sentence(format.nameWithUnit(id)), read ? format.number(id, line.getValue()) : "–", read ? format.number(id, after) : "–",
                 format.changeNumber(id, after - line.getValue()),
                 target.map(t -> format.bandNumber(id, t.value(), t.tolerance())).orElse("")};
             for (int i = 0; i < texts.length; i++) {
-                table.add(Looks.label(texts[i], 1.05, i == 2 ? Font.BOLD : Font.PLAIN), Looks.closeCell(i, row, 0));
+                table.add(Looks.label(texts[i], 1.05, i == 2 ? Font.BOLD : Font.PLAIN), column(i, row));
             }
             JLabel verdict = Looks.label("", 1, Font.PLAIN);
             target.filter(t -> read).map(t -> words(id, after, t, format)).ifPresent(v -> {
@@ -64,6 +67,20 @@ final class ChangeTable extends JPanel {
         add(table, BorderLayout.NORTH);
         revalidate();
         repaint();
+    }
+
+    /** Figures stand with their last digits one under the other. */
+    private static GridBagConstraints column(int column, int row) {
+        GridBagConstraints cell = Looks.closeCell(column, row, 0);
+        boolean figures = column >= 1 && column <= LAST_FIGURES;
+        cell.anchor = figures ? GridBagConstraints.BASELINE_TRAILING : GridBagConstraints.BASELINE_LEADING;
+        cell.insets.left = Looks.em(column == 0 ? 0.1 : 0.5);
+        return cell;
+    }
+
+    /** A name as it begins a line. */
+    static String sentence(String name) {
+        return name.substring(0, 1).toUpperCase(Locale.getDefault()) + name.substring(1);
     }
 
     private static VerdictWords words(ReadingId id, double value, Target target, ReadingFormat format) {

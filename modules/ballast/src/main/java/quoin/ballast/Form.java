@@ -1,7 +1,6 @@
 package quoin.ballast;
 
 import java.awt.BorderLayout;
-import java.awt.FlowLayout;
 import java.awt.Font;
 import java.awt.GridBagLayout;
 import java.util.ArrayList;
@@ -95,6 +94,7 @@ final class Form extends JPanel {
         this.onChange = onChange;
         add(lines, BorderLayout.CENTER);
         add(problems, BorderLayout.SOUTH);
+        problems.setVisible(false);
     }
 
     /** A line with one field, its unit and a remark. */
@@ -128,18 +128,19 @@ final class Form extends JPanel {
     List<Figure> addRow(String label, Dimension dimension, List<String> heads) {
         grid = null;
         JPanel line = new JPanel(new GridBagLayout());
-        JPanel head = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.2), 0));
-        head.add(Looks.label(label, 1, Font.PLAIN));
-        head.add(unit(dimension));
+        JPanel head = new JPanel(new GridBagLayout());
+        head.add(Looks.label(label, 1, Font.PLAIN), Looks.closeCell(0, 0, 0));
+        head.add(unit(dimension), Looks.closeCell(1, 0, 1));
         List<Figure> added = new ArrayList<>();
         for (int i = 0; i < heads.size(); i++) {
             Figure figure = new Figure(Bundle.form_spoken(label, heads.get(i)), dimension, heads.size() > 4 ? COLUMNS - 1 : COLUMNS);
             JLabel name = Looks.label(heads.get(i), 1, Font.BOLD);
             name.setLabelFor(figure.field());
             line.add(name, Looks.closeCell(2 * i, 0, 0));
-            line.add(figure.field(), Looks.closeCell(2 * i + 1, 0, i == heads.size() - 1 ? 1 : 0));
+            line.add(figure.field(), Looks.closeCell(2 * i + 1, 0, 0));
             added.add(figure);
         }
+        line.add(Looks.label("", 1, Font.PLAIN), Looks.closeCell(2 * heads.size(), 0, 1));
         for (JPanel part : List.of(head, line)) {
             lines.add(part);
             part.setAlignmentX(LEFT_ALIGNMENT);
@@ -154,11 +155,13 @@ final class Form extends JPanel {
             unitLabels.get(i).setText(units.preferences().unit(unitDimensions.get(i)).symbol());
         }
         problems.setText("");
+        problems.setVisible(false);
     }
 
     /** Notes a problem, name of the field first and the remedy last. */
     void problem(String words) {
         problems.setText(problems.getText().isEmpty() ? words : problems.getText() + "\n" + words);
+        problems.setVisible(true);
     }
 
     boolean hasProblems() {

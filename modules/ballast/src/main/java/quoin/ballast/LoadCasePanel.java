@@ -3,6 +3,7 @@ package quoin.ballast;
 import java.awt.BorderLayout;
 import java.awt.Font;
 import java.awt.FlowLayout;
+import java.awt.GridBagLayout;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -90,11 +91,12 @@ final class LoadCasePanel extends JPanel {
     }
 
     private static JPanel line(String label, JTextField field) {
-        JPanel line = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.3), 0));
+        JPanel line = new JPanel(new GridBagLayout());
         var name = Looks.label(label, 1, Font.PLAIN);
         name.setLabelFor(field);
-        line.add(name);
-        line.add(field);
+        line.add(name, Looks.closeCell(0, 0, 0));
+        line.add(field, Looks.closeCell(1, 0, 0));
+        line.add(Looks.label("", 1, Font.PLAIN), Looks.closeCell(2, 0, 1));
         return line;
     }
 

@@ -1,8 +1,8 @@
 package quoin.ballast;
 
 import java.awt.BorderLayout;
-import java.awt.FlowLayout;
 import java.awt.Font;
+import java.awt.GridBagLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,7 +19,6 @@ import quoin.ballast.MoveChoices.Way;
 import quoin.car.KnownMass;
 import quoin.mechanics.SpacePoint;
 import quoin.quantities.Dimension;
-import quoin.quantities.QuantityFormat;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
@@ -28,8 +27,8 @@ import quoin.workbench.WrapText;
 
 /** The form of a move of the racer's own: something from the list, or anything else by its mass and places. */
 @Messages({
-    "own.what=&Thing", "own.other=something else", "# {0} - name", "# {1} - mass", "own.item={0}, {1}", "own.name=Its name", "own.mass=Its mass",
-    "own.from=Is now at", "own.to=Goes to", "own.ahead=ahead", "own.left=left", "own.high=high", "own.off=Taken o&ff the car",
+    "own.what=Thing (&O)", "own.spoken=Thing to move", "own.other=something else", "# {0} - name", "# {1} - mass", "own.item={0}, {1}", "own.name=Its name", "own.mass=Its mass",
+    "own.from=Is now at", "own.to=Goes to", "own.ahead=ahead", "own.left=left", "own.high=high", "own.off=Taken off the car (&Q)", "# {0} - place", "own.isAt=Is now {0}.",
     "own.axes=Ahead of the front axle (behind = minus), left of the middle (right = minus), above the pads. Where it goes: blank = as before.",
     "own.onBoard=Blank in all three = it is not on board yet.",
     "own.thing=thing",
@@ -53,12 +52,14 @@ final class OwnMove extends JPanel {
     private final transient Runnable changed;
     private final JComboBox<Object> what = new JComboBox<>();
     private final JTextField name = Looks.field(NAME_COLUMNS, 1.1, Font.PLAIN);
+    private final Form other = new Form(this::typed);
+    private final transient Form.Figure mass = other.add(Bundle.own_mass(), Dimension.MASS, "");
+    private final transient List<Form.Figure> from = other.addRow(Bundle.own_from(), Dimension.LENGTH, heads());
     private final Form form = new Form(this::typed);
-    private final transient Form.Figure mass = form.add(Bundle.own_mass(), Dimension.MASS, "");
-    private final transient List<Form.Figure> from = form.addRow(Bundle.own_from(), Dimension.LENGTH, heads());
     private final transient List<Form.Figure> to = form.addRow(Bundle.own_to(), Dimension.LENGTH, heads());
+    private final WrapText isAt = new WrapText("");
+    private final JPanel unlisted;
     private final JCheckBox off = new JCheckBox();
-    private final WrapText onBoard = new WrapText(Bundle.own_onBoard());
     private transient List<Thing> things = List.of();
     private boolean filling;
 
@@ -68,14 +69,14 @@ final class OwnMove extends JPanel {
         this.current = current;
         this.changed = changed;
         JPanel first = line(what, Bundle.own_what());
-        JPanel second = line(name, Bundle.own_name());
+        unlisted = Looks.column(line(name, Bundle.own_name()), other, new WrapText(Bundle.own_onBoard()));
         what.setRenderer(new PlainListRenderer());
-        what.getAccessibleContext().setAccessibleName(Bundle.own_what().replace("&", ""));
+        what.getAccessibleContext().setAccessibleName(Bundle.own_spoken());
         what.addActionListener(e -> chosen());
         name.getAccessibleContext().setAccessibleName(Bundle.own_name());
         Mnemonics.setLocalizedText(off, Bundle.own_off());
         off.addActionListener(e -> typed());
-        add(Looks.column(first, second, form, off, new WrapText(Bundle.own_axes()), onBoard), BorderLayout.CENTER);
+        add(Looks.column(first, isAt, unlisted, form, new WrapText(Bundle.own_axes()), off), BorderLayout.CENTER);
     }
 
     private static List<String> heads() {
@@ -83,12 +84,13 @@ final class OwnMove extends JPanel {
     }
 
     private static JPanel line(JComponent field, String label) {
-        JPanel line = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.3), 0));
+        JPanel line = new JPanel(new GridBagLayout());
         JLabel words = Looks.label("", 1, Font.PLAIN);
         Mnemonics.setLocalizedText(words, label);
         words.setLabelFor(field);
-        line.add(words);
-        line.add(field);
+        line.add(words, Looks.closeCell(0, 0, 0));
+        line.add(field, Looks.closeCell(1, 0, 0));
+        line.add(Looks.label("", 1, Font.PLAIN), Looks.closeCell(2, 0, 1));
         return line;
     }
 
@@ -118,28 +120,17 @@ final class OwnMove extends JPanel {
         }
     }
 
-    /** A thing from the list brings its mass and place with it; they stand there to be seen, not to be changed. */
+    /** A thing from the list brings its mass and place with it; of anything else they are typed. */
     private void fill(DaySnapshot day) {
         Optional<KnownMass> listed = listed();
         filling = true;
-        QuantityFormat format = QuantityFormat.of(day.units().preferences());
-        form.fill(() -> {
-            mass.setText(listed.map(m -> format.number(m.massKg(), Dimension.MASS)).orElse(""));
-            for (int i = 0; i < from.size(); i++) {
-                int axis = i;
-                from.get(i).setText(listed.map(m -> format.number(List.of(m.xMm(), m.yMm(), m.zMm()).get(axis), Dimension.LENGTH)).orElse(""));
-                to.get(i).setText("");
-            }
-        });
+        form.clear();
         off.setSelected(false);
-        name.setText("");
         filling = false;
-        boolean open = listed.isEmpty();
-        name.setEnabled(open);
-        name.getParent().setVisible(open);
-        onBoard.setVisible(open);
-        mass.field().setEnabled(open);
-        from.forEach(f -> f.field().setEnabled(open));
+        isAt.setText(listed.map(m -> Bundle.own_isAt(MoveChoices.place(day, place(m)))).orElse(""));
+        isAt.setVisible(listed.isPresent());
+        unlisted.setVisible(listed.isEmpty());
+        revalidate();
     }
 
     private void typed() {
@@ -157,33 +148,38 @@ final class OwnMove extends JPanel {
     /** The move as typed; empty where something is missing or cannot be read, which is then named under the form. */
     Optional<Way> way(DaySnapshot day) {
         form.begin(day.units());
+        other.begin(day.units());
         if (isUntouched()) {
             return Optional.empty();
         }
         Optional<KnownMass> listed = listed();
         double kg = listed.map(KnownMass::massKg).orElseGet(() -> mass.valueOr(0, day.units()));
-        if (!(kg > 0) && !form.hasProblems()) {
-            form.problem(mass.isBlank() ? Bundle.own_missing(Bundle.own_mass()) : Bundle.own_noMass(Bundle.own_mass()));
+        if (!(kg > 0) && !other.hasProblems()) {
+            other.problem(mass.isBlank() ? Bundle.own_missing(Bundle.own_mass()) : Bundle.own_noMass(Bundle.own_mass()));
         }
-        Optional<SpacePoint> is = listed.isPresent() ? listed.map(m -> new SpacePoint(m.xMm(), m.yMm(), m.zMm()))
-                : place(from, Bundle.own_from(), Optional.empty(), day);
-        if (listed.isEmpty() && off.isSelected() && is.isEmpty() && !form.hasProblems()) {
-            form.problem(Bundle.own_missing(Bundle.own_from()));
+        Optional<SpacePoint> is = listed.isPresent() ? listed.map(OwnMove::place)
+                : place(other, from, Bundle.own_from(), Optional.empty(), day);
+        if (listed.isEmpty() && off.isSelected() && is.isEmpty() && !other.hasProblems()) {
+            other.problem(Bundle.own_missing(Bundle.own_from()));
         }
-        Optional<SpacePoint> goes = off.isSelected() ? Optional.empty() : place(to, Bundle.own_to(), is, day);
-        if (form.hasProblems()) {
+        Optional<SpacePoint> goes = off.isSelected() ? Optional.empty() : place(form, to, Bundle.own_to(), is, day);
+        if (form.hasProblems() || other.hasProblems()) {
             return Optional.empty();
         }
         String called = listed.map(KnownMass::name).orElse(name.getText().isBlank() ? Bundle.own_thing() : name.getText().strip());
         return Optional.of(MoveChoices.own(day, listed, called, kg, is, goes));
     }
 
+    private static SpacePoint place(KnownMass mass) {
+        return new SpacePoint(mass.xMm(), mass.yMm(), mass.zMm());
+    }
+
     /** Three figures, a blank one as before; empty where all are blank and there is no before. */
-    private Optional<SpacePoint> place(List<Form.Figure> fields, String field, Optional<SpacePoint> before, DaySnapshot day) {
+    private static Optional<SpacePoint> place(Form in, List<Form.Figure> fields, String field, Optional<SpacePoint> before, DaySnapshot day) {
         long blank = fields.stream().filter(Form.Figure::isBlank).count();
         if (before.isEmpty() && blank > 0) {
             if (blank < fields.size()) {
-                form.problem(Bundle.own_half(field));
+                in.problem(Bundle.own_half(field));
             }
             return Optional.empty();
         }

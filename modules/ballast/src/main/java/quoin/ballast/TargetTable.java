@@ -2,6 +2,7 @@ package quoin.ballast;
 
 import java.awt.BorderLayout;
 import java.awt.Font;
+import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -74,26 +75,34 @@ final class TargetTable extends JPanel {
         lines.clear();
         String[] heads = {Bundle.target_reading(), Bundle.target_value(), Bundle.target_tolerance(), Bundle.target_tells()};
         for (int i = 0; i < heads.length; i++) {
-            grid.add(Looks.label(heads[i], 1, Font.BOLD), Looks.closeCell(i, 0, i == heads.length - 1 ? 1 : 0));
+            grid.add(Looks.label(heads[i], 1, Font.BOLD), Looks.cell(i, 0, i == heads.length - 1 ? 1 : 0));
         }
         int row = 1;
         for (ReadingId id : shownReadings) {
-            JLabel name = Looks.label(shownFormat.nameWithUnit(id), 1, Font.PLAIN);
+            JLabel name = Looks.label(ChangeTable.sentence(shownFormat.nameWithUnit(id)), 1, Font.PLAIN);
             Line line = new Line(id, field(Bundle.target_spokenValue(id.words())), field(Bundle.target_spokenTolerance(id.words())), new JLabel());
             name.setLabelFor(line.value());
             day.day().targets().of(id).ifPresent(t -> {
                 line.value().setText(shownFormat.exact(id, t.value()));
                 line.tolerance().setText(shownFormat.exact(id, t.tolerance()));
             });
-            grid.add(name, Looks.closeCell(0, row, 0));
-            grid.add(line.value(), Looks.closeCell(1, row, 0));
-            grid.add(line.tolerance(), Looks.closeCell(2, row, 0));
-            grid.add(line.tells(), Looks.closeCell(3, row, 1));
+            grid.add(name, cell(0, row));
+            grid.add(line.value(), cell(1, row));
+            grid.add(line.tolerance(), cell(2, row));
+            grid.add(line.tells(), cell(3, row));
             lines.add(line);
             row++;
         }
         grid.revalidate();
         grid.repaint();
+    }
+
+    /** Under its head, close to the line above. */
+    private static GridBagConstraints cell(int column, int row) {
+        GridBagConstraints cell = Looks.cell(column, row, column == 3 ? 1 : 0);
+        cell.insets.top = Looks.em(0.1);
+        cell.insets.bottom = Looks.em(0.1);
+        return cell;
     }
 
     private static JTextField field(String name) {

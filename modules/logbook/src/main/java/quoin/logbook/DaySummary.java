@@ -72,8 +72,9 @@ record DaySummary(String title, Instant created, String driver, String words, bo
             if (entry instanceof Entry.Unknown unknown && unknown.kind().equals(CAR)) {
                 hasCar = true;
                 driver = unknown.raw();
-            } else if (entry instanceof Entry.DayClosed) {
+            } else if (entry instanceof Entry.DayClosed end) {
                 closed = true;
+                words.addAll(end.notProved());
             } else if (entry instanceof Entry.Condition condition) {
                 rehearsal |= condition.key().equals(Conditions.REHEARSAL);
                 if (!STATES.contains(condition.value()) && !condition.key().equals(Conditions.REHEARSAL)) {

@@ -299,9 +299,17 @@ public sealed interface Entry {
      * The day closed.
      *
      * @param outOfOrder why it was closed out of order; empty = in order
+     * @param notProved  what a day for part of the job left open, in words; none for the whole job
      */
-    record DayClosed(Header header, Optional<String> outOfOrder) implements Entry {
+    record DayClosed(Header header, Optional<String> outOfOrder, List<String> notProved) implements Entry {
+
+        /** Closes the whole job. */
+        public DayClosed(Header header, Optional<String> outOfOrder) {
+            this(header, outOfOrder, List.of());
+        }
+
         public DayClosed {
+            notProved = List.copyOf(notProved);
             if (outOfOrder.isPresent() && outOfOrder.get().isBlank()) {
                 throw new IllegalArgumentException("closing a day out of order needs a written reason");
             }
@@ -309,7 +317,7 @@ public sealed interface Entry {
 
         @Override
         public DayClosed withHeader(Header changed) {
-            return new DayClosed(changed, outOfOrder);
+            return new DayClosed(changed, outOfOrder, notProved);
         }
     }
 

@@ -66,8 +66,8 @@ final class EntryJson {
                     (h, f) -> new Entry.Reopened(h, words(f))),
             new Kind<>("correction", Entry.Correction.class, EntryJson::writeCorrection, EntryJson::readCorrection),
             new Kind<>("day-closed", Entry.DayClosed.class,
-                    (e, n) -> e.outOfOrder().ifPresent(w -> n.put("outOfOrder", w)),
-                    (h, f) -> new Entry.DayClosed(h, f.optionalText("outOfOrder"))),
+                    EntryJson::writeClosed,
+                    (h, f) -> new Entry.DayClosed(h, f.optionalText("outOfOrder"), f.texts("notProved", w -> w))),
             new Kind<>("car", Entry.CarDescribed.class, (e, n) -> n.set("car", CarJson.write(e.car())),
                     (h, f) -> new Entry.CarDescribed(h, CarJson.read(f.object("car")))));
 
@@ -119,6 +119,11 @@ final class EntryJson {
         if (!header.stage().isEmpty()) {
             node.put("stage", header.stage());
         }
+    }
+
+    private static void writeClosed(Entry.DayClosed entry, ObjectNode node) {
+        entry.outOfOrder().ifPresent(w -> node.put("outOfOrder", w));
+        entry.notProved().forEach(w -> node.withArray("notProved").add(w));
     }
 
     private static String words(Fields in) {

@@ -123,6 +123,7 @@ final class Samples {
                 new Entry.Reopened(h, "RR looked odd"), new Entry.Correction(h, 3, Optional.empty(), "undo"),
                 new Entry.Correction(h, 3, Optional.of(reading), "43.5, not 34.5"),
                 new Entry.DayClosed(h, Optional.empty()), new Entry.DayClosed(h, Optional.of("dark")),
+                new Entry.DayClosed(h, Optional.empty(), List.of("Wheel angles: not part of the day", "Ride height: not signed off")),
                 new Entry.CarDescribed(h, fullCar()), new Entry.CarDescribed(noStage, bareCar()));
     }
 }

@@ -177,6 +177,7 @@ public final class SheetText {
         }
         lines.add("  Day closed           " + day.closed().map(c -> "entry " + c.number()
                 + c.outOfOrder().map(w -> ", OUT OF ORDER: " + w).orElse("")).orElse("NOT CLOSED"));
+        day.closed().map(Entry.DayClosed::notProved).orElse(List.of()).forEach(w -> lines.add("  NOT PROVED           " + w));
     }
 
     private void notes() {

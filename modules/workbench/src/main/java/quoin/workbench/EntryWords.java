@@ -41,6 +41,7 @@ import quoin.workflow.TakenOver;
     "# {0} - stage", "# {1} - words", "entry.reopened={0} opened again: {1}",
     "entry.closed=Day closed",
     "# {0} - reason", "entry.closedWithReason=Day closed out of order: {0}",
+    "# {0} - closed", "# {1} - open points", "entry.closedPart={0} as part of the job. Not proved: {1}",
     "# {0} - number", "entry.undone=Undone: entry {0}",
     "# {0} - number", "entry.redone=Redone: undo {0}",
     "# {0} - number", "# {1} - why", "entry.withdrawn=Entry {0} withdrawn{1}",
@@ -130,7 +131,8 @@ public final class EntryWords {
         } else if (entry instanceof Entry.Reopened reopened) {
             return Bundle.entry_reopened(stage, reopened.words());
         } else if (entry instanceof Entry.DayClosed closed) {
-            return closed.outOfOrder().map(Bundle::entry_closedWithReason).orElseGet(Bundle::entry_closed);
+            String words = closed.outOfOrder().map(Bundle::entry_closedWithReason).orElseGet(Bundle::entry_closed);
+            return closed.notProved().isEmpty() ? words : Bundle.entry_closedPart(words, String.join("; ", closed.notProved()));
         } else if (entry instanceof Entry.Correction correction) {
             return correction(correction);
         } else if (entry instanceof Entry.Unknown unknown) {

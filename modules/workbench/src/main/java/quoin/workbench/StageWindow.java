@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.awt.Font;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
+import java.time.Clock;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
@@ -42,6 +43,7 @@ public abstract class StageWindow extends TopComponent {
     private final WrapText purpose = new WrapText("");
     private transient StageView view;
     private transient SignOffBar signOff;
+    private transient AfterBreak afterBreak;
     /** The kind of step this window is being brought to the front for; null where it comes by itself. */
     private transient NextStep.Kind comingTo;
     private long shownRevision = -1;
@@ -99,7 +101,8 @@ public abstract class StageWindow extends TopComponent {
         view = createView(current);
         signOff = new SignOffBar(current, stageId);
         JPanel day = new JPanel(new BorderLayout());
-        day.add(heading(), BorderLayout.NORTH);
+        afterBreak = new AfterBreak(current, Clock.systemUTC());
+        day.add(Looks.column(heading(), afterBreak), BorderLayout.NORTH);
         day.add(WidthOfTheWindow.scrolled(view.component()), BorderLayout.CENTER);
         day.add(signOff, BorderLayout.SOUTH);
         JPanel empty = Looks.column(new WrapText(Bundle.window_noDay(), 1.5, Font.BOLD), new WrapText(Bundle.window_noDayRemedy(), 1.2, Font.PLAIN));
@@ -178,6 +181,7 @@ public abstract class StageWindow extends TopComponent {
         state.setText(words.word());
         state.getAccessibleContext().setAccessibleName(Bundle.window_state(words.word()));
         purpose.setText(stage.stage().purpose());
+        afterBreak.show(snapshot.get());
         view.show(snapshot.get());
         signOff.show(stage);
         shownRevision = snapshot.get().day().revision();

@@ -199,7 +199,8 @@ public final class OrderOfWork {
         }
         Optional<String> outOfOrder = reasons.isEmpty() ? Optional.empty() : writtenReason;
         String last = stages.isEmpty() ? "" : stages.get(stages.size() - 1).id();
-        return new Gate<>(Optional.of(new Entry.DayClosed(header(last), outOfOrder)), reasons);
+        List<String> notProved = part.size() == stages.size() ? List.of() : PartDay.notProved(day, rules, part, stages);
+        return new Gate<>(Optional.of(new Entry.DayClosed(header(last), outOfOrder, notProved)), reasons);
     }
 
     /** The signed values beside what is read now, and the stage to redo. */

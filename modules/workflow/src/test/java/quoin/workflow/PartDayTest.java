@@ -68,6 +68,7 @@ class PartDayTest {
         assertEquals(Optional.empty(), gate.entry().orElseThrow().outOfOrder());
         List<String> open = order.part(day.day()).orElseThrow().notProved();
         assertEquals(order.stages().size(), open.size(), open.toString());
+        assertEquals(open, gate.entry().orElseThrow().notProved(), "the closing entry keeps it");
         assertTrue(open.stream().filter(w -> w.endsWith("not part of the day")).count() == order.stages().size() - 1, open.toString());
         assertTrue(order.status(day.day()).stage("wheel-angles").reasons().get(0).startsWith("not part of this day"));
     }

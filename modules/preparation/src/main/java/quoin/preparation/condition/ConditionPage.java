@@ -76,10 +76,12 @@ public final class ConditionPage implements Page {
         reason.getAccessibleContext().setAccessibleName(Bundle.condition_reason());
         own.addActionListener(e -> add());
         own.getAccessibleContext().setAccessibleName(Bundle.condition_add());
-        JComponent left = Looks.section(Bundle.condition_list(), Looks.column(new WrapText(Bundle.condition_lift()), wide(list), texts(), buttons(), message));
+        JComponent left = Looks.section(Bundle.condition_list(), Looks.column(message, wide(list), texts(), buttons()));
         JComponent right = Looks.column(Looks.section(Bundle.condition_about(), how),
                 Looks.section(Bundle.condition_springs(), springs.springs()), Looks.section(Bundle.condition_end(), springs.rodEnd()));
-        component = Looks.twoColumns(left, right, 0.47);
+        WrapText caution = new WrapText(Bundle.condition_lift());
+        caution.setBorder(Looks.padding(0.4, 0.9));
+        component = Looks.column(caution, Looks.twoColumns(left, right, 0.47));
     }
 
     private void key(int code, String name, Runnable action) {

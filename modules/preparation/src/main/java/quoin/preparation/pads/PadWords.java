@@ -19,7 +19,7 @@ import quoin.quantities.UnitPreferences;
 @Messages({
     "# {0} - warp", "# {1} - plus or minus", "# {2} - cross weight", "pads.warp={0} of warp ({1}) = {2} of cross on this car.",
     "pads.flat=The four tops lie in one plane as far as this survey can tell.",
-    "# {0} - corners", "pads.high={0} stand high.",
+    "# {0} - one corner", "# {1} - other corner", "pads.high={0} and {1} stand high.",
     "pads.good=No shim is needed.",
     "# {0} - shims", "pads.lay=Lay under {0}.",
     "# {0} - warp", "# {1} - cross weight", "pads.after=Left after that: {0} of warp = {1} of cross.",
@@ -58,7 +58,8 @@ final class PadWords {
         if (Math.abs(advice.warpMm()) <= 2 * advice.warpStandardMm()) {
             lines.add(Bundle.pads_flat());
         } else {
-            lines.add(Bundle.pads_high(advice.warpMm() > 0 ? Corner.LF.words() + ", " + Corner.RR.words() : Corner.RF.words() + ", " + Corner.LR.words()));
+            lines.add(advice.warpMm() > 0 ? Bundle.pads_high(Corner.LF.words(), Corner.RR.words())
+                    : Bundle.pads_high(Corner.RF.words(), Corner.LR.words()));
         }
         OptionalDouble closing = advice.closingMm();
         if (closing.isPresent()) {

@@ -32,6 +32,15 @@ enum Accuracy {
         };
     }
 
+    /** The same by NIST Handbook 44, scales code, table 6, maintenance tolerance. */
+    OptionalDouble handbookLimitKg(double loadKg, double stepKg) {
+        return switch (this) {
+            case UNMARKED -> OptionalDouble.empty();
+            case CLASS_III -> OptionalDouble.of(ScaleClass.III.handbookLimitKg(loadKg, stepKg));
+            case CLASS_IIII -> OptionalDouble.of(ScaleClass.IIII.handbookLimitKg(loadKg, stepKg));
+        };
+    }
+
     /** Standard uncertainty of the factor before any test: the limit as half the width of a rectangle (JCGM 100:2008, 4.3.7). */
     double relative(double loadKg, double stepKg) {
         OptionalDouble limit = limitKg(loadKg, stepKg);

@@ -26,7 +26,8 @@ import quoin.workflow.ScaleCorrection;
     "# {0} - error", "# {1} - uncertainty", "# {2} - load", "scale.shows={0} \u00b1 {1} at {2}",
     "scale.told=told by this test", "scale.notTold=not told by this test",
     "scale.disagree=These readings fit one car and four scales badly: settle the car and weigh again before you trust them.",
-    "# {0} - limit", "# {1} - load", "scale.limit=In service such a scale may be off by {0} at {1} (OIML R 76-1:2006; NIST Handbook 44 allows the same).",
+    "# {0} - limit", "# {1} - load", "# {2} - limit by the handbook",
+    "scale.limit=In service such a scale may be off by {0} at {1} (OIML R 76-1:2006); NIST Handbook 44 allows {2}.",
     "scale.noLimit=No class marked: taken as right to about half a per cent until it is tested.",
     "# {0} - entry", "scale.inForce=Weights are corrected by the test of entry {0}. Weights read before it stay as they were.",
     "scale.none=Weights are taken as shown: the scales have not been tested today.",
@@ -77,7 +78,8 @@ final class ScaleWords {
 
     String limit(Accuracy accuracy, double atKg, double stepKg) {
         OptionalDouble limit = accuracy.limitKg(atKg, stepKg);
-        return limit.isPresent() ? Bundle.scale_limit("\u00b1 " + fineMass(limit.getAsDouble()), mass(atKg)) : Bundle.scale_noLimit();
+        return limit.isPresent() ? Bundle.scale_limit("\u00b1 " + fineMass(limit.getAsDouble()), mass(atKg),
+                "\u00b1 " + fineMass(accuracy.handbookLimitKg(atKg, stepKg).getAsDouble())) : Bundle.scale_noLimit();
     }
 
     /** What the test says in one line, for the logbook. */

@@ -63,12 +63,18 @@ public final class Sheet extends JPanel {
         removeAll();
         JPanel grid = new JPanel(new GridBagLayout());
         grid.setOpaque(false);
-        for (int i = 0; i < shown.heads().size(); i++) {
-            grid.add(Looks.label(shown.heads().get(i), 1, Font.BOLD), Looks.cell(i + 1, 0, 0));
-        }
-        int row = 1;
+        int row = 0;
+        boolean headed = shown.heads().isEmpty();
         int widest = shown.lines().stream().mapToInt(l -> l.cells().size()).max().orElse(0);
         for (Lines.Line line : shown.lines()) {
+            // Heads stand over the lines they belong to: those with several fields.
+            if (!headed && line.cells().size() == shown.heads().size()) {
+                for (int i = 0; i < shown.heads().size(); i++) {
+                    grid.add(Looks.label(shown.heads().get(i), 1, Font.BOLD), Looks.cell(i + 1, row, 0));
+                }
+                headed = true;
+                row++;
+            }
             JLabel name = Looks.label(line.name(), 1.05, Font.BOLD);
             grid.add(name, Looks.cell(0, row, 0));
             for (int i = 0; i < line.cells().size(); i++) {
@@ -78,7 +84,8 @@ public final class Sheet extends JPanel {
                 }
                 grid.add(field, Looks.cell(i + 1, row, 0));
             }
-            if (!line.cells().isEmpty()) {
+            // Where the fields of a line have several units, its heads name them.
+            if (line.cells().stream().map(Cell::dimension).distinct().count() == 1) {
                 grid.add(Looks.label(unit(line.cells().get(line.cells().size() - 1)), 1, Font.PLAIN), Looks.cell(widest + 1, row, 1));
             }
             row++;

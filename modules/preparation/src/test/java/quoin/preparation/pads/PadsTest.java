@@ -136,16 +136,4 @@ class PadsTest {
         assertTrue(said.contains("some") && said.contains("0.5 x 4"), said);
         assertEquals(List.of(), Stock.read("  ", MM));
     }
-
-    /** After three hours the question is asked until it is answered; moved pads are surveyed anyway. */
-    @Test
-    void aBreakRaisesTheQuestion() {
-        Instant evening = Instant.parse("2026-03-07T20:00:00Z");
-        Entry levelled = new Entry.Condition(new Header(2, evening, "preparation"), Conditions.PADS, Conditions.LEVELLED, "");
-        assertEquals(Optional.empty(), MovedQuestion.askedSince(day(levelled), evening.plus(Duration.ofHours(2))));
-        assertEquals(Optional.of(evening), MovedQuestion.askedSince(day(levelled), evening.plus(Duration.ofHours(12))));
-        Entry again = new Entry.Condition(new Header(3, evening.plus(Duration.ofHours(12)), "preparation"), Conditions.PADS, Conditions.LEVELLED, "");
-        assertEquals(Optional.empty(), MovedQuestion.askedSince(day(levelled, again), evening.plus(Duration.ofHours(13))));
-        assertEquals(Optional.empty(), MovedQuestion.askedSince(day(), evening));
-    }
 }

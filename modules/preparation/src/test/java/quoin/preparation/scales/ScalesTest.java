@@ -125,6 +125,9 @@ class ScalesTest {
         assertTrue(Accuracy.UNMARKED.limitKg(120, 0.1).isEmpty());
         String said = new ScaleWords(KG).limit(Accuracy.CLASS_III, 120, 0.1);
         assertTrue(said.contains("\u00b1 0.20 kg at 120.0 kg"), said);
+        assertTrue(said.endsWith("NIST Handbook 44 allows \u00b1 0.20 kg."), said);
+        assertEquals(0.3, Accuracy.CLASS_III.handbookLimitKg(300, 0.1).getAsDouble(), 1e-12, "3 d to 4000 d");
+        assertEquals(0.5, Accuracy.CLASS_III.handbookLimitKg(400.1, 0.1).getAsDouble(), 1e-12, "5 d beyond");
         assertFalse(new ScaleWords(KG).limit(Accuracy.UNMARKED, 120, 0.1).contains("OIML"));
     }
 }

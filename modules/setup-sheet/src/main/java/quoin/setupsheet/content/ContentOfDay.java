@@ -24,8 +24,9 @@ import quoin.workbench.DaySnapshot;
 @Messages({
     "# {0} - begun", "# {1} - last entry", "# {2} - number of the last entry", "head.times=Begun {0}, last entry {1} (entry {2})",
     "# {0} - title", "head.title=Day: {0}",
-    "head.closed=Day closed", "head.open=DAY NOT CLOSED: the figures may still change", "# {0} - why",
-    "head.outOfOrder=DAY CLOSED OUT OF ORDER: {0}",
+    "head.closed=Day closed", "head.open=DAY NOT CLOSED: the figures may still change",
+    "head.part=Day closed as PART OF THE JOB: what it leaves open stands under Not proved",
+    "# {0} - why", "head.outOfOrder=DAY CLOSED OUT OF ORDER: {0}",
     "head.rehearsal=REHEARSAL: read on the practice car, not on a real one",
     "head.blank=To be filled in by hand. Date, place and who:",
     "# {0} - length", "plan.wheelbase=wheelbase {0}", "# {0} - length", "plan.trackFront=front track {0}",
@@ -78,7 +79,8 @@ public final class ContentOfDay {
         Instant first = day.written().get(0).header().time();
         Instant last = day.written().get(day.written().size() - 1).header().time();
         lines.add(Bundle.head_times(time(first), time(last), Long.toString(day.revision())));
-        lines.add(day.closed().map(c -> c.outOfOrder().map(Bundle::head_outOfOrder).orElseGet(Bundle::head_closed))
+        lines.add(day.closed().map(c -> c.outOfOrder().map(Bundle::head_outOfOrder)
+                .orElseGet(() -> c.notProved().isEmpty() ? Bundle.head_closed() : Bundle.head_part()))
                 .orElseGet(Bundle::head_open));
         return lines;
     }
