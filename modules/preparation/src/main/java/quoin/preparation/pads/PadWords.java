@@ -29,6 +29,9 @@ import quoin.quantities.UnitPreferences;
     "# {0} - error", "pads.closesNot=Once round fails to close by {0}: read the worst pair again.",
     "# {0} - tolerance", "# {1} - uncertainty", "pads.finer=The tolerance of {0} is finer than this survey can tell ({1}).",
     "# {0} - date", "# {1} - warp", "# {2} - corner", "pads.moved=Since {0} the warp has changed by {1}; {2} moved most. Look at the marks round it.",
+    "# {0} - warp", "# {1} - corner",
+    "pads.gaveWay=With the car on, the warp is {0} other than empty: {1} gives way most. Shim for the car on, it is weighed so.",
+    "pads.holds=With the car on as without it, within what the surveys can tell.",
     "# {0} - date", "pads.asBefore=As on {0}, within what the surveys can tell.",
     "# {0} - corner", "# {1} - shims", "pads.under={0} {1}"})
 final class PadWords {
@@ -104,10 +107,18 @@ final class PadWords {
         return words.toString();
     }
 
-    /** How the pads stand against the last survey of the place. */
-    String since(PadAdvice advice, GaragePlace.Survey before, ZoneId zone) {
+    /**
+     * How the pads stand against the last survey of the place.
+     *
+     * @param carOn true where the car stands on them now: floor and ply give way under it
+     */
+    String since(PadAdvice advice, GaragePlace.Survey before, boolean carOn, ZoneId zone) {
         String date = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT).format(before.when().atZone(zone));
         OptionalDouble moved = PadAdvice.warpMoved(advice.survey(), before.heightsMm(), advice.warpStandardMm());
+        if (carOn != before.carOn()) {
+            return moved.isPresent() ? Bundle.pads_gaveWay(length(Math.abs(moved.getAsDouble())),
+                    PadAdvice.mostMoved(advice.survey().heightsMm(), before.heightsMm())) : Bundle.pads_holds();
+        }
         return moved.isPresent() ? Bundle.pads_moved(date, length(Math.abs(moved.getAsDouble())),
                 PadAdvice.mostMoved(advice.survey().heightsMm(), before.heightsMm())) : Bundle.pads_asBefore(date);
     }

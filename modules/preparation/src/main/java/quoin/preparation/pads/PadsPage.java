@@ -48,7 +48,7 @@ import quoin.workbench.WrapText;
 
 /** Surveys the pads, says what to lay under them and what the rest costs, and remembers them for the place. */
 @Messages({
-    "page.pads=Pads s&urveyed", "pads.how=Survey", "pads.result=What it says", "pads.place=Garage place", "pads.method=Method",
+    "page.pads=Pads s&urveyed", "pads.how=Survey", "pads.result=What it says", "pads.place=Garage place", "pads.method=Method (&V)",
     "pads.stock=Shims at hand", "pads.stockTip=Thickness x count, parted by semicolons: 0.5 x 4; 1 x 6",
     "pads.want=Wanted", "pads.plane=one plane, fewest shims", "pads.level=level", "pads.carOn=Surveyed with the car on the &pads",
     "pads.step=Smallest step read", "pads.warpTolerance=Warp allowed", "pads.levelTolerance=Height allowed, level",
@@ -95,17 +95,14 @@ public final class PadsPage implements Page {
         place.setEditable(true);
         place.setPrototypeDisplayValue("Lock-up behind the mill");
         place.addActionListener(e -> placeChosen());
-        place.getAccessibleContext().setAccessibleName(Bundle.pads_place());
         method.addActionListener(e -> methodChosen());
-        method.getAccessibleContext().setAccessibleName(Bundle.pads_method());
         want.addActionListener(e -> evaluate());
-        want.getAccessibleContext().setAccessibleName(Bundle.pads_want());
         stock.setToolTipText(Bundle.pads_stockTip());
-        stock.getAccessibleContext().setAccessibleName(Bundle.pads_stock());
         stock.addActionListener(e -> evaluate());
         stock.getDocument().addDocumentListener(new Typing(this::evaluate));
         Mnemonics.setLocalizedText(carOn, Bundle.pads_carOn());
         carOn.setOpaque(false);
+        carOn.addActionListener(e -> evaluate());
         JPanel buttons = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.5), Looks.em(0.3)));
         buttons.add(Looks.button(Bundle.pads_record(), this::record));
         buttons.add(laid);
@@ -219,7 +216,7 @@ public final class PadsPage implements Page {
         says.setText(advice.map(a -> String.join(" ", words.survey(a, wanted, readingMm))).orElse(""));
         lay.setText(advice.map(a -> String.join(" ", words.plan(a, wanted))).orElse(""));
         String lying = memory.place().map(p -> words.shims(p.underMm())).filter(s -> !s.isEmpty()).map(Bundle::pads_lying).orElse("");
-        String before = advice.flatMap(a -> memory.place().flatMap(GaragePlace::survey).map(s -> words.since(a, s, ZoneId.systemDefault()) + " "))
+        String before = advice.flatMap(a -> memory.place().flatMap(GaragePlace::survey).map(s -> words.since(a, s, carOn.isSelected(), ZoneId.systemDefault()) + " "))
                 .orElse("");
         since.setText(memory.isKept() ? before + lying : Bundle.pads_noPlace());
         laid.setEnabled(advice.filter(a -> a.plan().count() > 0).isPresent());

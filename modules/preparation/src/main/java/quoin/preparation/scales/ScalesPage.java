@@ -40,7 +40,7 @@ import quoin.workflow.ScaleCorrection;
 
 /** Tests the scales, says how far they may be off, and weighs with fewer than four of them. */
 @Messages({
-    "page.scales=S&cales tested", "scales.how=Test, or weigh with fewer", "scales.result=What it says", "scales.what=Way", "scales.pair=Exchanged",
+    "page.scales=S&cales tested", "scales.how=Test, or weigh with fewer", "scales.result=What it says", "scales.what=Way (&V)", "scales.pair=Exchanged",
     "scales.class=Marked accuracy", "scales.record=Record in the logboo&k", "scales.step=Step of the display", "scales.settling=Car settles to",
     "scales.missing=Type all the readings first.", "scales.zeros=Zero, nothing on: before and after", "scales.today=Today",
     "scales.recorded=Recorded. Weights typed from now on are corrected by it; what the scale showed stays beside them.",
@@ -80,11 +80,8 @@ public final class ScalesPage implements Page {
         this.stage = stage;
         zeros = ReadingGrid.compact(current, stage, c -> c.cornerReadings(ReadingKind.SCALE_ZERO));
         way.addActionListener(e -> chosen());
-        way.getAccessibleContext().setAccessibleName(Bundle.scales_what());
         pair.addActionListener(e -> evaluate());
-        pair.getAccessibleContext().setAccessibleName(Bundle.scales_pair());
         accuracy.addActionListener(e -> evaluate());
-        accuracy.getAccessibleContext().setAccessibleName(Bundle.scales_class());
         JPanel buttons = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.5), Looks.em(0.3)));
         buttons.add(Looks.button(Bundle.scales_record(), this::record));
         JComponent left = Looks.column(Choices.grid(new String[] {Bundle.scales_what(), Bundle.scales_pair(), Bundle.scales_class()},

@@ -106,7 +106,7 @@ class PadsTest {
         assertEquals(0, advice.crossAfterPercent(), 0.01);
         PadWords words = new PadWords(MM);
         String said = String.join(" ", words.survey(advice, PLANE, 0.14));
-        assertTrue(said.startsWith("2.0 mm of warp (\u00b1 0.6 mm) = 0.") && said.contains("RF, LR stand high."), said);
+        assertTrue(said.startsWith("2.0 mm of warp (\u00b1 0.6 mm) = 0.") && said.contains("RF and LR stand high."), said);
         assertEquals("Lay under RR 1 + 1 mm.", words.plan(advice, PLANE).get(0));
         assertEquals("RR 1 + 1 mm", words.shims(advice.plan().shimsMm()));
         PadAdvice flat = PadAdvice.of(new PadSurvey(survey.positionsMm(), PerCorner.all(0.0)), 0.3, OptionalDouble.empty(), PLANE, CarOnPads.of(day()));
@@ -119,8 +119,10 @@ class PadsTest {
         GaragePlace.Survey then = new GaragePlace.Survey(Instant.parse("2026-03-03T19:30:00Z"), "water-level", before, false);
         PadSurvey now = new PadSurvey(CarOnPads.pads(CAR), new PerCorner<>(0.0, 1.0, 0.5, 3.5));
         PadAdvice advice = PadAdvice.of(now, 0.3, OptionalDouble.empty(), PLANE, CarOnPads.of(day()));
-        String said = new PadWords(MM).since(advice, then, ZoneOffset.UTC);
+        String said = new PadWords(MM).since(advice, then, then.carOn(), ZoneOffset.UTC);
         assertTrue(said.contains("changed by") && said.contains("RR moved most"), said);
+        String under = new PadWords(MM).since(advice, then, !then.carOn(), ZoneOffset.UTC);
+        assertTrue(under.contains("With the car on") && under.contains("RR gives way most"), under);
         assertEquals(OptionalDouble.empty(), PadAdvice.warpMoved(now, new PerCorner<>(1.0, 2.0, 1.5, 4.3), 0.3));
     }
 
