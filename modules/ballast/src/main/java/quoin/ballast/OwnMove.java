@@ -96,6 +96,8 @@ final class OwnMove extends JPanel {
 
     /** Shows the things of the day's car; what is being typed stays. */
     void show(DaySnapshot day) {
+        form.begin(day.units());
+        other.begin(day.units());
         List<Thing> all = MoveChoices.movable(day.car()).stream()
                 .map(m -> new Thing(m, Bundle.own_item(m.name(), MoveChoices.mass(day, m.massKg())))).toList();
         if (!all.equals(things) || what.getItemCount() == 0) {

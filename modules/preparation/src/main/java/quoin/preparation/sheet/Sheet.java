@@ -85,8 +85,9 @@ public final class Sheet extends JPanel {
                 grid.add(field, Looks.cell(i + 1, row, 0));
             }
             // Where the fields of a line have several units, its heads name them.
-            if (line.cells().stream().map(Cell::dimension).distinct().count() == 1) {
-                grid.add(Looks.label(unit(line.cells().get(line.cells().size() - 1)), 1, Font.PLAIN), Looks.cell(widest + 1, row, 1));
+            boolean oneUnit = line.cells().stream().map(Cell::dimension).distinct().count() == 1;
+            if (!line.cells().isEmpty()) {
+                grid.add(Looks.label(oneUnit ? unit(line.cells().get(0)) : "", 1, Font.PLAIN), Looks.cell(widest + 1, row, 1));
             }
             row++;
         }
