@@ -117,9 +117,9 @@ final class PadWords {
         OptionalDouble moved = PadAdvice.warpMoved(advice.survey(), before.heightsMm(), advice.warpStandardMm());
         if (carOn != before.carOn()) {
             return moved.isPresent() ? Bundle.pads_gaveWay(length(Math.abs(moved.getAsDouble())),
-                    PadAdvice.mostMoved(advice.survey().heightsMm(), before.heightsMm())) : Bundle.pads_holds();
+                    PadAdvice.mostMoved(advice.survey().heightsMm(), before.heightsMm()).words()) : Bundle.pads_holds();
         }
         return moved.isPresent() ? Bundle.pads_moved(date, length(Math.abs(moved.getAsDouble())),
-                PadAdvice.mostMoved(advice.survey().heightsMm(), before.heightsMm())) : Bundle.pads_asBefore(date);
+                PadAdvice.mostMoved(advice.survey().heightsMm(), before.heightsMm()).words()) : Bundle.pads_asBefore(date);
     }
 }
