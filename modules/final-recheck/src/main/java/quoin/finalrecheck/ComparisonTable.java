@@ -25,7 +25,7 @@ import quoin.workflow.Measured;
 @Messages({
     "compare.reading=Reading", "compare.signed=Signed", "compare.now=Now", "compare.difference=Difference",
     "compare.word=Verdict",
-    "compare.same=same", "compare.moved=moved", "compare.tooClose=too close to call", "compare.notRead=not read again",
+    "compare.same=same", "compare.moved=moved", "compare.tooClose=too close", "compare.notRead=not read again",
     "compare.standing=as signed",
     "compare.legend=± is the noise band: an unchanged car reads within it 19 times in 20.",
     "# {0} - difference", "# {1} - noise", "compare.withNoise={0} ± {1}"})

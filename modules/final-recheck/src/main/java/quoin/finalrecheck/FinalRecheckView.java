@@ -77,7 +77,7 @@ final class FinalRecheckView implements StageView {
                 Looks.section(Bundle.view_closing(), closing), Looks.section(Bundle.view_bars(), bars),
                 Looks.section(Bundle.view_nuts(), nuts), Looks.section(Bundle.view_findings(), findings),
                 Looks.section(Bundle.view_conditions(), conditions));
-        component = Looks.twoColumns(left, right, 0.52);
+        component = Looks.twoColumns(left, right, 0.545);
     }
 
     private JComponent compared() {

@@ -105,8 +105,9 @@ final class NutsPanel extends JPanel {
         adding.add(partLabel);
         adding.add(part);
         adding.add(Looks.button(Bundle.nuts_add(), this::addPart));
-        add(Looks.column(none, list), BorderLayout.NORTH);
-        add(Looks.column(ticking, message, new WrapText(Bundle.nuts_safety()), adding), BorderLayout.CENTER);
+        // The field stands above the list: on a long day the list alone fills the window.
+        add(Looks.column(none, ticking, message, list), BorderLayout.NORTH);
+        add(Looks.column(new WrapText(Bundle.nuts_safety()), adding), BorderLayout.CENTER);
     }
 
     void show(DaySnapshot day) {

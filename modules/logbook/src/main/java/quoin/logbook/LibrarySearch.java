@@ -6,10 +6,10 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -22,7 +22,7 @@ public final class LibrarySearch {
     private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
 
     private final List<KnownDay> days;
-    private final List<String> texts = new ArrayList<>();
+    private final List<String> texts;
 
     /**
      * @param days what is searched
@@ -31,11 +31,11 @@ public final class LibrarySearch {
     public LibrarySearch(List<KnownDay> days, ZoneId zone) {
         this.days = List.copyOf(days);
         DateTimeFormatter shown = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(Locale.getDefault());
-        Map<LocalDate, String> dates = new HashMap<>();
-        for (KnownDay day : this.days) {
+        Map<LocalDate, String> dates = new ConcurrentHashMap<>();
+        texts = this.days.parallelStream().map(day -> {
             String date = dates.computeIfAbsent(LocalDate.ofInstant(day.day().created(), zone), d -> d + "\n" + shown.format(d));
-            texts.add(plain(String.join("\n", day.carName(), day.day().title(), day.driver(), day.words(), date)));
-        }
+            return plain(String.join("\n", day.carName(), day.day().title(), day.driver(), day.words(), date));
+        }).toList();
     }
 
     /** The days that hold every word, in the order given; all of them for a blank text. */

@@ -54,7 +54,7 @@ import quoin.workflow.RoundPlan;
     "# {0} - adjuster", "turns.lengthName={0}, thread length in mm"})
 public final class TurnsForm extends JPanel {
 
-    private static final int TURN_COLUMNS = 13;
+    private static final int TURN_COLUMNS = 10;
     private static final int LENGTH_COLUMNS = 4;
     private static final String OUTLINE = "JComponent.outline";
 
