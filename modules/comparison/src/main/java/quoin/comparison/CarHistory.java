@@ -17,6 +17,7 @@ import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.workflow.CarState;
+import quoin.workflow.Loosened;
 import quoin.workflow.Measured;
 import quoin.workflow.StateComparison;
 
@@ -52,7 +53,8 @@ public record CarHistory(List<Past> days) {
             StringBuilder notes = new StringBuilder();
             for (Entry entry : day.effective()) {
                 String words = entry instanceof Entry.Note note ? note.words()
-                        : entry instanceof Entry.Adjustment a ? a.words() : entry instanceof Entry.Condition c ? c.words() : "";
+                        : entry instanceof Entry.Adjustment a ? a.words()
+                        : entry instanceof Entry.Condition c && !Loosened.isTick(c.key()) ? c.words() : "";
                 if (!words.isBlank()) {
                     notes.append(notes.isEmpty() ? "" : "; ").append(words.strip());
                 }
