@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.netbeans.Main;
@@ -28,7 +29,7 @@ public final class Launch {
      */
     public static void main(String[] args) throws Exception {
         Path home = Path.of(System.getProperty("quoin.home"));
-        List<String> rest = new ArrayList<>(List.of("--branding", BRAND, "--laf", "com.formdev.flatlaf.FlatLightLaf"));
+        List<String> rest = new ArrayList<>(List.of("--branding", BRAND));
         Path user = userFolder();
         Path cache = cacheFolder();
         for (int i = 0; i < args.length; i++) {
@@ -45,8 +46,36 @@ public final class Launch {
         System.setProperty("netbeans.user", user.toString());
         System.setProperty("netbeans.default_userdir_root", user.getParent().toString());
         System.setProperty("netbeans.running.environment", "default");
+        Path settings = user;
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> startAnew(settings, args)));
         rest.addAll(0, List.of("--userdir", user.toString(), "--cachedir", cache.toString()));
         Main.main(rest.toArray(String[]::new));
+    }
+
+    /** The platform leaves a file where it was asked to start anew; the day that was open comes back by itself. */
+    private static void startAnew(Path user, String... args) {
+        try {
+            Optional<String> program = ProcessHandle.current().info().command();
+            if (Files.deleteIfExists(user.resolve("var").resolve("restart")) && program.isPresent()) {
+                List<String> command = new ArrayList<>(List.of(program.get()));
+                command.addAll(folders(args));
+                new ProcessBuilder(command).inheritIO().start();
+            }
+        } catch (IOException e) {
+            System.err.println("Quoin could not start anew: " + e.getMessage());
+        }
+    }
+
+    /** Which folders to use is the same again; what to open is not. */
+    private static List<String> folders(String... args) {
+        List<String> kept = new ArrayList<>();
+        for (int i = 0; i + 1 < args.length; i++) {
+            if (List.of("--userdir", "--cachedir", "--library").contains(args[i])) {
+                kept.add(args[i]);
+                kept.add(args[i + 1]);
+            }
+        }
+        return kept;
     }
 
     /** Every cluster but the platform's own, which is the home. */

@@ -49,6 +49,13 @@ class LicencesIT {
                 .map(row -> row.group(1) + ": " + row.group(3)).toList());
     }
 
+    @Test
+    void iconsAreNamedInTheVersionThatIsTakenOut() {
+        String pom = Tree.text(Tree.TOP.resolve("pom.xml"));
+        String version = Pattern.compile("<bootstrap-icons.version>(.+?)</").matcher(pom).results().findFirst().orElseThrow().group(1);
+        assertTrue(Tree.text(PAGE).contains("Bootstrap Icons " + version + " (MIT)"), "another version than " + version + " is on the page");
+    }
+
     private static List<Path> jars() {
         try (Stream<Path> files = Files.walk(AppRunner.ASSEMBLED)) {
             return files.filter(f -> f.toString().endsWith(".jar"))

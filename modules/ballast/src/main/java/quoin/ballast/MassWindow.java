@@ -10,7 +10,8 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DayWindow;
 
 /** Load case, what if, moving mass, centre of gravity: four pages, turned with Ctrl+Page Up and Down or their underlined letter. */
-@TopComponent.Description(preferredID = "day-mass", persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
+@TopComponent.Description(preferredID = "day-mass", iconBase = "quoin/workbench/icons/box-seam.svg",
+        persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
 @TopComponent.Registration(mode = "editor", openAtStartup = false, position = 700)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Mass", preferredID = "day-mass")
 @ActionID(category = "Day", id = "quoin.ballast.MassWindow")

@@ -23,7 +23,8 @@ import quoin.workbench.WidthOfTheWindow;
 import quoin.workbench.WrapText;
 
 /** What the day is set to: every target with its tolerance, and the kinds of cross weight side by side. */
-@TopComponent.Description(preferredID = "day-targets", persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
+@TopComponent.Description(preferredID = "day-targets", iconBase = "quoin/workbench/icons/bullseye.svg",
+        persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
 @TopComponent.Registration(mode = "editor", openAtStartup = false, position = 690)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Targets", preferredID = "day-targets")
 @ActionID(category = "Day", id = "quoin.ballast.TargetsWindow")

@@ -10,7 +10,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** Day menu: the angles before and after the weights were taken again. The final re-check has a button for it. */
 @ActionID(category = "Day", id = "quoin.comparison.AnglesBeforeAndAfter")
-@ActionRegistration(displayName = "#CTL_AnglesBeforeAndAfter")
+@ActionRegistration(displayName = "#CTL_AnglesBeforeAndAfter", iconBase = "quoin/workbench/icons/arrow-left-right.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/Day", position = 110),
     @ActionReference(path = "Shortcuts", name = "D-B")})

@@ -10,7 +10,8 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DayWindow;
 
 /** Two states of the car side by side. */
-@TopComponent.Description(preferredID = "comparison", persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
+@TopComponent.Description(preferredID = "comparison", iconBase = "quoin/workbench/icons/layout-split.svg",
+        persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
 @TopComponent.Registration(mode = "editor", openAtStartup = false, position = 600)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Comparison", preferredID = "comparison")
 @ActionID(category = "Day", id = "quoin.comparison.ComparisonWindow")

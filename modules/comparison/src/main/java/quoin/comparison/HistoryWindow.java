@@ -9,7 +9,8 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DayWindow;
 
 /** All days of the car of the open day. */
-@TopComponent.Description(preferredID = "history", persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
+@TopComponent.Description(preferredID = "history", iconBase = "quoin/workbench/icons/clock-history.svg",
+        persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
 @TopComponent.Registration(mode = "editor", openAtStartup = false, position = 610)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_History", preferredID = "history")
 @ActionID(category = "Day", id = "quoin.comparison.HistoryWindow")

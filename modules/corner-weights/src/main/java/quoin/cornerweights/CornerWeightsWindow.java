@@ -10,7 +10,8 @@ import quoin.workbench.StageView;
 import quoin.workbench.StageWindow;
 
 /** The window of the stage. */
-@TopComponent.Description(preferredID = "stage-corner-weights", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
+@TopComponent.Description(preferredID = "stage-corner-weights", iconBase = "quoin/workbench/icons/speedometer2.svg",
+        persistenceType = TopComponent.PERSISTENCE_ALWAYS)
 @TopComponent.Registration(mode = "editor", openAtStartup = true, position = 300)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Open", preferredID = "stage-corner-weights")
 @ActionID(category = "Stage", id = "quoin.cornerweights.CornerWeightsWindow")

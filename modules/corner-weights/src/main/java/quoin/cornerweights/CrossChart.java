@@ -96,8 +96,7 @@ final class CrossChart {
 
     private static void band(XYPlot plot, Target target) {
         Color text = Looks.text();
-        Color veil = new Color(text.getRed(), text.getGreen(), text.getBlue(), 36);
-        plot.addRangeMarker(new IntervalMarker(target.value() - target.tolerance(), target.value() + target.tolerance(), veil), Layer.BACKGROUND);
+        plot.addRangeMarker(new IntervalMarker(target.value() - target.tolerance(), target.value() + target.tolerance(), Looks.veil()), Layer.BACKGROUND);
         BasicStroke dashes = new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {6, 4}, 0);
         for (double limit : new double[] {target.value() - target.tolerance(), target.value() + target.tolerance()}) {
             plot.addRangeMarker(new ValueMarker(limit, text, dashes), Layer.BACKGROUND);

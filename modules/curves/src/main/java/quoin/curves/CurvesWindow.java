@@ -9,7 +9,8 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DayWindow;
 
 /** The curves beside the stages; opened from the Window menu. */
-@TopComponent.Description(preferredID = "curves", persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
+@TopComponent.Description(preferredID = "curves", iconBase = "quoin/workbench/icons/graph-up.svg",
+        persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
 @TopComponent.Registration(mode = "editor", openAtStartup = false, position = 800)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Curves", preferredID = "curves")
 @ActionID(category = "Window", id = "quoin.curves.CurvesWindow")

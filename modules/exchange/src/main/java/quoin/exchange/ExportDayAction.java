@@ -19,7 +19,7 @@ import quoin.workbench.SaveFile;
 
 /** File menu: the open day as CSV or JSON. */
 @ActionID(category = "File", id = "quoin.exchange.ExportDayAction")
-@ActionRegistration(displayName = "#CTL_ExportDay")
+@ActionRegistration(displayName = "#CTL_ExportDay", iconBase = "quoin/workbench/icons/file-earmark-arrow-up.svg")
 @ActionReference(path = "Menu/File", position = 550, separatorBefore = 545)
 @Messages({"CTL_ExportDay=Ex&port Day...", "exchange.noDay=No day is open. Open or begin a day first.",
     "export.title=Export the day: a name ending in .csv for a spreadsheet, in .json for everything",

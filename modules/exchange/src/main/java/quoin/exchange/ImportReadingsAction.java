@@ -29,7 +29,7 @@ import quoin.workflow.spi.Stage;
 
 /** File menu: readings of a table into the open day. */
 @ActionID(category = "File", id = "quoin.exchange.ImportReadingsAction")
-@ActionRegistration(displayName = "#CTL_ImportReadings")
+@ActionRegistration(displayName = "#CTL_ImportReadings", iconBase = "quoin/workbench/icons/file-earmark-arrow-down.svg")
 @ActionReference(path = "Menu/File", position = 560)
 @Messages({"CTL_ImportReadings=Import Readin&gs...", "import.file=Table with readings, saved as CSV", "import.csv=Tables (*.csv, *.txt)",
     "# {0} - file", "# {1} - what went wrong", "import.failed={0}: {1}",

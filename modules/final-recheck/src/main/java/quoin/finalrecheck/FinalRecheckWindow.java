@@ -10,7 +10,8 @@ import quoin.workbench.StageView;
 import quoin.workbench.StageWindow;
 
 /** The window of the stage. */
-@TopComponent.Description(preferredID = "stage-final-recheck", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
+@TopComponent.Description(preferredID = "stage-final-recheck", iconBase = "quoin/workbench/icons/arrow-repeat.svg",
+        persistenceType = TopComponent.PERSISTENCE_ALWAYS)
 @TopComponent.Registration(mode = "editor", openAtStartup = true, position = 500)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Open", preferredID = "stage-final-recheck")
 @ActionID(category = "Stage", id = "quoin.finalrecheck.FinalRecheckWindow")

@@ -10,7 +10,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** File menu: Put the Day Away. */
 @ActionID(category = "File", id = "quoin.garage.CloseFileAction")
-@ActionRegistration(displayName = "#CTL_CloseFile")
+@ActionRegistration(displayName = "#CTL_CloseFile", iconBase = "quoin/workbench/icons/x-lg.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/File", position = 600, separatorBefore = 590)})
 @Messages("CTL_CloseFile=P&ut the Day Away")

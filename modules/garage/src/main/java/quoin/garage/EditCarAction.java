@@ -10,7 +10,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** File menu: Edit Car. */
 @ActionID(category = "File", id = "quoin.garage.EditCarAction")
-@ActionRegistration(displayName = "#CTL_EditCar")
+@ActionRegistration(displayName = "#CTL_EditCar", iconBase = "quoin/workbench/icons/pencil.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/File", position = 500),
     @ActionReference(path = "Shortcuts", name = "D-E")})

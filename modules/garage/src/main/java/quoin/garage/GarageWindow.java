@@ -29,7 +29,8 @@ import quoin.workbench.Looks;
 import quoin.workbench.WrapText;
 
 /** The garage: what to begin with, the latest days, the cars. */
-@TopComponent.Description(preferredID = "garage", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
+@TopComponent.Description(preferredID = "garage", iconBase = "quoin/workbench/icons/house.svg",
+        persistenceType = TopComponent.PERSISTENCE_ALWAYS)
 @TopComponent.Registration(mode = "editor", openAtStartup = true, position = 50)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Garage", preferredID = "garage")
 @ActionID(category = "Window", id = "quoin.garage.GarageWindow")

@@ -10,7 +10,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** File menu: the days of the library. */
 @ActionID(category = "File", id = "quoin.garage.LibraryAction")
-@ActionRegistration(displayName = "#CTL_Library")
+@ActionRegistration(displayName = "#CTL_Library", iconBase = "quoin/workbench/icons/bookshelf.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/File", position = 320),
     @ActionReference(path = "Shortcuts", name = "D-L")})

@@ -10,7 +10,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** File menu: New Car. */
 @ActionID(category = "File", id = "quoin.garage.NewCarAction")
-@ActionRegistration(displayName = "#CTL_NewCar")
+@ActionRegistration(displayName = "#CTL_NewCar", iconBase = "quoin/workbench/icons/car-front.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/File", position = 400, separatorBefore = 390),
     @ActionReference(path = "Shortcuts", name = "DS-N")})

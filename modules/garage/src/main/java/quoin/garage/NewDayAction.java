@@ -10,7 +10,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** File menu: New Day. */
 @ActionID(category = "File", id = "quoin.garage.NewDayAction")
-@ActionRegistration(displayName = "#CTL_NewDay")
+@ActionRegistration(displayName = "#CTL_NewDay", iconBase = "quoin/workbench/icons/calendar-plus.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/File", position = 200, separatorBefore = 190),
     @ActionReference(path = "Shortcuts", name = "D-N")})

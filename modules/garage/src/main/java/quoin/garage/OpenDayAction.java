@@ -10,7 +10,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** File menu: Open Day. */
 @ActionID(category = "File", id = "quoin.garage.OpenDayAction")
-@ActionRegistration(displayName = "#CTL_OpenDay")
+@ActionRegistration(displayName = "#CTL_OpenDay", iconBase = "quoin/workbench/icons/folder2-open.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/File", position = 300),
     @ActionReference(path = "Shortcuts", name = "D-O")})

@@ -10,7 +10,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** File menu: Open Day Folder. */
 @ActionID(category = "File", id = "quoin.garage.OpenFolderAction")
-@ActionRegistration(displayName = "#CTL_OpenFolder")
+@ActionRegistration(displayName = "#CTL_OpenFolder", iconBase = "quoin/workbench/icons/folder.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/File", position = 350)})
 @Messages("CTL_OpenFolder=Open Day &Folder...")

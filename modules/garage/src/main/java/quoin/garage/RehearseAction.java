@@ -10,7 +10,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** File menu: Rehearse with the Practice Car. */
 @ActionID(category = "File", id = "quoin.garage.RehearseAction")
-@ActionRegistration(displayName = "#CTL_Rehearse")
+@ActionRegistration(displayName = "#CTL_Rehearse", iconBase = "quoin/workbench/icons/play-circle.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/File", position = 100)})
 @Messages("CTL_Rehearse=&Rehearse with the Practice Car")

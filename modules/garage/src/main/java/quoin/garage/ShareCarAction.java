@@ -9,7 +9,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** File menu: a car with its days as one file for a friend. */
 @ActionID(category = "File", id = "quoin.garage.ShareCarAction")
-@ActionRegistration(displayName = "#CTL_ShareCar")
+@ActionRegistration(displayName = "#CTL_ShareCar", iconBase = "quoin/workbench/icons/box-arrow-up.svg")
 @ActionReference(path = "Menu/File", position = 570)
 @Messages("CTL_ShareCar=&Share Car...")
 public final class ShareCarAction implements ActionListener {

@@ -9,7 +9,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** File menu: a friend's car into the library. */
 @ActionID(category = "File", id = "quoin.garage.TakeInCarAction")
-@ActionRegistration(displayName = "#CTL_TakeInCar")
+@ActionRegistration(displayName = "#CTL_TakeInCar", iconBase = "quoin/workbench/icons/box-arrow-in-down.svg")
 @ActionReference(path = "Menu/File", position = 580)
 @Messages("CTL_TakeInCar=&Import Shared Car...")
 public final class TakeInCarAction implements ActionListener {

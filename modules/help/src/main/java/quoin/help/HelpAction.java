@@ -15,7 +15,7 @@ import org.openide.windows.WindowManager;
 
 /** Help on where the racer is: the page of the window in front, at the place of the field that has the focus. */
 @ActionID(category = "Help", id = "quoin.help.HelpAction")
-@ActionRegistration(displayName = "#CTL_Help")
+@ActionRegistration(displayName = "#CTL_Help", iconBase = "quoin/workbench/icons/question-circle.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/Help", position = 100),
     @ActionReference(path = "Shortcuts", name = "F1")})

@@ -24,7 +24,8 @@ import quoin.workbench.PlainListRenderer;
 import quoin.workbench.Typing;
 
 /** The pages of help beside a field to look for words. Escape goes back to where the racer was. */
-@TopComponent.Description(preferredID = "help", persistenceType = TopComponent.PERSISTENCE_NEVER)
+@TopComponent.Description(preferredID = "help", iconBase = "quoin/workbench/icons/question-circle.svg",
+        persistenceType = TopComponent.PERSISTENCE_NEVER)
 @TopComponent.Registration(mode = "editor", openAtStartup = false, position = 900)
 @Messages({"help.title=Help", "help.search=&Look for:", "help.none=No page holds these words.",
     "help.pages=Pages of help"})

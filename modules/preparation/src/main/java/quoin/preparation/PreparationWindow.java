@@ -10,7 +10,8 @@ import quoin.workbench.StageView;
 import quoin.workbench.StageWindow;
 
 /** The window of the stage. */
-@TopComponent.Description(preferredID = "stage-preparation", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
+@TopComponent.Description(preferredID = "stage-preparation", iconBase = "quoin/workbench/icons/list-check.svg",
+        persistenceType = TopComponent.PERSISTENCE_ALWAYS)
 @TopComponent.Registration(mode = "editor", openAtStartup = true, position = 100)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Open", preferredID = "stage-preparation")
 @ActionID(category = "Stage", id = "quoin.preparation.PreparationWindow")

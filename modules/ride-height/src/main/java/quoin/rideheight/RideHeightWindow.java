@@ -10,7 +10,8 @@ import quoin.workbench.StageView;
 import quoin.workbench.StageWindow;
 
 /** The window of the stage. */
-@TopComponent.Description(preferredID = "stage-ride-height", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
+@TopComponent.Description(preferredID = "stage-ride-height", iconBase = "quoin/workbench/icons/rulers.svg",
+        persistenceType = TopComponent.PERSISTENCE_ALWAYS)
 @TopComponent.Registration(mode = "editor", openAtStartup = true, position = 200)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Open", preferredID = "stage-ride-height")
 @ActionID(category = "Stage", id = "quoin.rideheight.RideHeightWindow")

@@ -19,7 +19,7 @@ import quoin.workbench.CurrentDay;
 
 /** Opens the seat view on the whole screen the main window is on. */
 @ActionID(category = "Day", id = "quoin.seatview.OpenSeatViewAction")
-@ActionRegistration(displayName = "#CTL_SeatView")
+@ActionRegistration(displayName = "#CTL_SeatView", iconBase = "quoin/workbench/icons/fullscreen.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/Day", position = 150),
     @ActionReference(path = "Shortcuts", name = "F11")})

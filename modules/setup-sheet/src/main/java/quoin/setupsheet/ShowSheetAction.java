@@ -17,7 +17,7 @@ import quoin.workbench.DaySnapshot;
 
 /** Day menu: the sheet of the open day. */
 @ActionID(category = "Day", id = "quoin.setupsheet.ShowSheetAction")
-@ActionRegistration(displayName = "#CTL_ShowSheet")
+@ActionRegistration(displayName = "#CTL_ShowSheet", iconBase = "quoin/workbench/icons/printer.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/Day", position = 900, separatorBefore = 890),
     @ActionReference(path = "Shortcuts", name = "D-P")})

@@ -14,7 +14,7 @@ import quoin.workbench.DaySnapshot;
 
 /** Day menu: the figures of a sheet that was filled in by hand. */
 @ActionID(category = "Day", id = "quoin.setupsheet.TypeInSheetAction")
-@ActionRegistration(displayName = "#CTL_TypeInSheet")
+@ActionRegistration(displayName = "#CTL_TypeInSheet", iconBase = "quoin/workbench/icons/keyboard.svg")
 @ActionReference(path = "Menu/Day", position = 910)
 @Messages("CTL_TypeInSheet=&Type in a Sheet...")
 public final class TypeInSheetAction implements ActionListener {

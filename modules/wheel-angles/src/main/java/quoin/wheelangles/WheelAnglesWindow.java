@@ -10,7 +10,8 @@ import quoin.workbench.StageView;
 import quoin.workbench.StageWindow;
 
 /** The window of the stage. */
-@TopComponent.Description(preferredID = "stage-wheel-angles", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
+@TopComponent.Description(preferredID = "stage-wheel-angles", iconBase = "quoin/workbench/icons/compass.svg",
+        persistenceType = TopComponent.PERSISTENCE_ALWAYS)
 @TopComponent.Registration(mode = "editor", openAtStartup = true, position = 400)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Open", preferredID = "stage-wheel-angles")
 @ActionID(category = "Stage", id = "quoin.wheelangles.WheelAnglesWindow")

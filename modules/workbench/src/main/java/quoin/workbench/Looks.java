@@ -44,6 +44,7 @@ public final class Looks {
     /** Size of a heading. */
     public static final double HEADING = 1.25;
 
+    private static final int VEIL = 36;
     private static final String SECTION = "quoin.section";
 
     private Looks() {
@@ -69,9 +70,37 @@ public final class Looks {
         return BorderFactory.createCompoundBorder(BorderFactory.createLineBorder(line()), padding(room, room));
     }
 
+    /** Frames and grids: the colour of the edges of the theme's own fields. */
     public static Color line() {
-        Color line = UIManager.getColor("Separator.foreground");
+        Color line = UIManager.getColor("Component.borderColor");
         return line == null ? Color.GRAY : line;
+    }
+
+    /** Lines that stand behind others: between ink and paper, and still told from the paper. */
+    public static Color pale() {
+        return mixed(0.6);
+    }
+
+    /** A shade of the paper for what is filled in; nothing is told by it alone. */
+    public static Color shade() {
+        return mixed(0.2);
+    }
+
+    private static Color mixed(double ink) {
+        Color text = text();
+        Color ground = ground();
+        return new Color(mixed(text.getRed(), ground.getRed(), ink), mixed(text.getGreen(), ground.getGreen(), ink),
+                mixed(text.getBlue(), ground.getBlue(), ink));
+    }
+
+    private static int mixed(int ink, int paper, double share) {
+        return (int) Math.round(share * ink + (1 - share) * paper);
+    }
+
+    /** A veil over what stands behind, on black as on white; what it covers has an outline besides. */
+    public static Color veil() {
+        Color text = text();
+        return new Color(text.getRed(), text.getGreen(), text.getBlue(), VEIL);
     }
 
     public static Color text() {

@@ -13,7 +13,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** How is this computed? For the figure whose field has the focus, and the other figures of its stage. */
 @ActionID(category = "Help", id = "quoin.workings.WorkingsAction")
-@ActionRegistration(displayName = "#CTL_Workings")
+@ActionRegistration(displayName = "#CTL_Workings", iconBase = "quoin/workbench/icons/calculator.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/Help", position = 200),
     @ActionReference(path = "Shortcuts", name = "F7")})

@@ -23,7 +23,8 @@ import quoin.workbench.PlainListRenderer;
 import quoin.workbench.WrapText;
 
 /** The figures of the stage the racer came from, and how the chosen one is computed. Escape goes back. */
-@TopComponent.Description(preferredID = "workings", persistenceType = TopComponent.PERSISTENCE_NEVER)
+@TopComponent.Description(preferredID = "workings", iconBase = "quoin/workbench/icons/calculator.svg",
+        persistenceType = TopComponent.PERSISTENCE_NEVER)
 @TopComponent.Registration(mode = "editor", openAtStartup = false, position = 910)
 @Messages({"workings.title=How it is computed", "workings.figures=Figures",
     "workings.none=Nothing was read in this stage yet.", "# {0} - name", "# {1} - value", "workings.line={0}: {1}"})

@@ -24,7 +24,7 @@ public record Ink(Color text, Color faint, Color ground, Font font, double em) {
 
     /** Black on white, for files. */
     public static Ink print() {
-        return new Ink(Color.BLACK, new Color(0xB0B0B0), Color.WHITE, new Font(Font.SANS_SERIF, Font.PLAIN, 13), 13);
+        return new Ink(Color.BLACK, new Color(0x808080), Color.WHITE, new Font(Font.SANS_SERIF, Font.PLAIN, 13), 13);
     }
 
     Stroke line(boolean left, boolean after) {

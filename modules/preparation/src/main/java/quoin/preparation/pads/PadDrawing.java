@@ -1,7 +1,6 @@
 package quoin.preparation.pads;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.FontMetrics;
@@ -89,7 +88,7 @@ final class PadDrawing extends JPanel {
         g.setStroke(new BasicStroke(1));
         g.draw(new Line2D.Double(x - width * 0.8, floor, x + width * 0.8, floor));
         Rectangle2D pad = new Rectangle2D.Double(x - width / 2, floor - shims - own, width, own);
-        g.setColor(pale());
+        g.setColor(Looks.shade());
         g.fill(pad);
         g.setColor(Looks.text());
         g.setStroke(new BasicStroke(1.6f));
@@ -104,13 +103,6 @@ final class PadDrawing extends JPanel {
         if (!shown.shims().get(corner).isEmpty()) {
             centre(g, shown.shims().get(corner), x, floor + Looks.em(0.8));
         }
-    }
-
-    private static Color pale() {
-        Color ink = Looks.text();
-        Color paper = Looks.ground();
-        return new Color((ink.getRed() + 4 * paper.getRed()) / 5, (ink.getGreen() + 4 * paper.getGreen()) / 5,
-                (ink.getBlue() + 4 * paper.getBlue()) / 5);
     }
 
     private static void centre(Graphics2D g, String text, double x, double y) {

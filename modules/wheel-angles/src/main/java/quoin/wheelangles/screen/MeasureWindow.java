@@ -14,7 +14,8 @@ import quoin.workbench.Looks;
 import quoin.workbench.StageWindow;
 
 /** Measuring by cords, plates, gauges, a sweep; the results go into the day as readings of the wheel angles. */
-@TopComponent.Description(preferredID = MeasureWindow.ID, persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
+@TopComponent.Description(preferredID = MeasureWindow.ID, iconBase = "quoin/workbench/icons/crosshair.svg",
+        persistenceType = TopComponent.PERSISTENCE_ONLY_OPENED)
 @TopComponent.Registration(mode = "editor", openAtStartup = false, position = 410)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Measure", preferredID = MeasureWindow.ID)
 @ActionID(category = "Stage", id = "quoin.wheelangles.screen.MeasureWindow")

@@ -46,8 +46,7 @@ final class Sketch {
         this.focus = focus;
         ink = Looks.text();
         paper = Looks.ground();
-        pale = new Color((2 * ink.getRed() + 3 * paper.getRed()) / 5, (2 * ink.getGreen() + 3 * paper.getGreen()) / 5,
-                (2 * ink.getBlue() + 3 * paper.getBlue()) / 5);
+        pale = Looks.pale();
         double scale = Math.min(width / WIDTH, height / HEIGHT);
         toPixels = AffineTransform.getTranslateInstance((width - scale * WIDTH) / 2, (height - scale * HEIGHT) / 2);
         toPixels.scale(scale, scale);

@@ -9,7 +9,8 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DayWindow;
 
 /** The log under the stage windows. */
-@TopComponent.Description(preferredID = "day-log", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
+@TopComponent.Description(preferredID = "day-log", iconBase = "quoin/workbench/icons/journal-text.svg",
+        persistenceType = TopComponent.PERSISTENCE_ALWAYS)
 @TopComponent.Registration(mode = "quoin-log", openAtStartup = true, position = 100)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Log", preferredID = "day-log")
 @ActionID(category = "Window", id = "quoin.workbench.log.LogTopComponent")

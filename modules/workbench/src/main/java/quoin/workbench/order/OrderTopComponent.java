@@ -11,7 +11,8 @@ import quoin.workbench.DayWindow;
 import quoin.workbench.Looks;
 
 /** The order of work at the left edge. */
-@TopComponent.Description(preferredID = "order-of-work", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
+@TopComponent.Description(preferredID = "order-of-work", iconBase = "quoin/workbench/icons/list-ol.svg",
+        persistenceType = TopComponent.PERSISTENCE_ALWAYS)
 @TopComponent.Registration(mode = "quoin-order", openAtStartup = true, position = 100)
 @TopComponent.OpenActionRegistration(displayName = "#CTL_Order", preferredID = "order-of-work")
 @ActionID(category = "Window", id = "quoin.workbench.order.OrderTopComponent")

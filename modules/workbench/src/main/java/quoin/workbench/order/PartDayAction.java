@@ -31,7 +31,7 @@ import quoin.workflow.spi.Stage;
 
 /** Declares the open day to be for part of the job, or closes it as such. */
 @ActionID(category = "Day", id = "quoin.workbench.order.PartDayAction")
-@ActionRegistration(displayName = "#CTL_PartDay")
+@ActionRegistration(displayName = "#CTL_PartDay", iconBase = "quoin/workbench/icons/pie-chart.svg")
 @ActionReferences({
     @ActionReference(path = "Menu/Day", position = 200, separatorBefore = 190),
     @ActionReference(path = "Shortcuts", name = "D-J")})

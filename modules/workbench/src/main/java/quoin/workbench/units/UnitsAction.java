@@ -16,7 +16,7 @@ import quoin.workbench.CurrentDay;
 
 /** Chooses how figures are shown; what is recorded does not change. */
 @ActionID(category = "Tools", id = "quoin.workbench.units.UnitsAction")
-@ActionRegistration(displayName = "#CTL_Units")
+@ActionRegistration(displayName = "#CTL_Units", iconBase = "quoin/workbench/icons/123.svg")
 @ActionReference(path = "Menu/Tools", position = 100)
 @Messages({"CTL_Units=&Units and Language...", "TITLE_Units=Units, numbers and language",
     "# {0} - file", "units.languageNotKept=The language was not kept: {0} cannot be written. Free it, then choose again."})

@@ -1,0 +1,2 @@
+/** Light or dark, as the racer chooses or as the system stands. */
+package quoin.workbench.theme;
