@@ -23,7 +23,8 @@ final class Languages {
 
     private static final String ENDING = ".properties";
     private static final Pattern OTHER = Pattern.compile("([A-Z][A-Za-z]*)_([a-z]{2,3}(?:_[A-Z]{2})?)\\.properties");
-    private static final Pattern ENGLISH = Pattern.compile("[A-Z][A-Za-z]*\\.properties");
+    /** The colours of a look are no texts. */
+    private static final Pattern ENGLISH = Pattern.compile("(?!Flat[A-Za-z]*Laf\\.)[A-Z][A-Za-z]*\\.properties");
 
     /**
      * One bundle of English texts.

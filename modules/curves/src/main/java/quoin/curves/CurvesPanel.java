@@ -109,6 +109,7 @@ final class CurvesPanel {
         chartPanel.setMaximumDrawWidth(Integer.MAX_VALUE);
         chartPanel.setMaximumDrawHeight(Integer.MAX_VALUE);
         placeName.setLabelFor(place);
+        Mnemonics.setLocalizedText(placeName, Bundle.place_travel());
         place.addChangeListener(e -> placed());
         JPanel slider = new JPanel(new BorderLayout(Looks.em(0.6), 0));
         slider.add(placeName, BorderLayout.LINE_START);

@@ -4,8 +4,10 @@ import java.awt.BorderLayout;
 import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.Insets;
+import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.Box;
 import javax.swing.BoxLayout;
 import javax.swing.JButton;
@@ -17,6 +19,7 @@ import javax.swing.KeyStroke;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
 import org.openide.awt.ActionReferences;
+import org.openide.awt.Actions;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.RequestProcessor;
 import org.openide.windows.TopComponent;
@@ -41,9 +44,10 @@ import quoin.workbench.WrapText;
     "CTL_Garage=&Garage", "garage.title=Garage",
     "garage.begin=What is it today?",
     "garage.rehearse=&Rehearse with the practice car", "garage.newDay=New &day for a car", "garage.newCar=&New car",
+    "garage.firstDay=&Guided first day",
     "garage.rehearseWhy=Walk a whole set-up day without a car. The practice car answers to the spanner as a real one does.",
     "garage.latest=Latest days: Enter goes on with one", "garage.cars=Cars: Enter begins a day, E edits the car",
-    "garage.noDays=No day yet.", "garage.noCars=No car yet. Only wheelbase and tracks have to be known for a new one."})
+    "garage.noDays=No day yet. The guided first day walks through one with the practice car, about half an hour.", "garage.noCars=No car yet. Only wheelbase and tracks have to be known for a new one."})
 public final class GarageWindow extends TopComponent {
 
     private static final long serialVersionUID = 1L;
@@ -74,7 +78,8 @@ public final class GarageWindow extends TopComponent {
         JPanel choices = new JPanel();
         choices.setLayout(new BoxLayout(choices, BoxLayout.LINE_AXIS));
         choices.setBorder(Looks.padding(0.6, 0));
-        for (JButton button : List.of(rehearse, newDay, newCar)) {
+        JButton firstDay = Looks.button(Bundle.garage_firstDay(), GarageWindow::firstDay);
+        for (JButton button : List.of(rehearse, newDay, newCar, firstDay)) {
             button.setFont(Looks.font(1.3, Font.PLAIN));
             button.setMargin(new Insets(Looks.em(0.6), Looks.em(1), Looks.em(0.6), Looks.em(1)));
             choices.add(button);
@@ -82,6 +87,12 @@ public final class GarageWindow extends TopComponent {
         }
         return Looks.column(new WrapText(Bundle.garage_begin(), 1.5, Font.BOLD), choices,
                 new WrapText(Bundle.garage_rehearseWhy(), 1.1, Font.PLAIN));
+    }
+
+    /** The guide belongs to the help, which is found by the name of its action, never by its class. */
+    private static void firstDay() {
+        Optional.ofNullable(Actions.forID("Help", "quoin.help.firstday.FirstDayAction"))
+                .ifPresent(a -> a.actionPerformed(new ActionEvent(GarageWindow.class, ActionEvent.ACTION_PERFORMED, "")));
     }
 
     static void bringToFront() {

@@ -5,7 +5,6 @@ import java.awt.Font;
 import java.util.Locale;
 import javax.swing.JEditorPane;
 import javax.swing.event.HyperlinkEvent;
-import javax.swing.text.html.HTMLEditorKit;
 import javax.swing.text.html.StyleSheet;
 import quoin.workbench.Looks;
 
@@ -20,7 +19,7 @@ final class HelpPane extends JEditorPane {
     }
 
     HelpPane(Follower follower) {
-        setEditorKit(new HTMLEditorKit());
+        setEditorKit(new DrawingKit());
         setEditable(false);
         addHyperlinkListener(e -> {
             if (e.getEventType() == HyperlinkEvent.EventType.ACTIVATED) {
@@ -31,7 +30,7 @@ final class HelpPane extends JEditorPane {
     }
 
     void show(HelpPage page, String mark) {
-        HTMLEditorKit kit = new HTMLEditorKit();
+        DrawingKit kit = new DrawingKit();
         // The kit's own sheet is shared by every pane of the program; this one is not.
         StyleSheet own = new StyleSheet();
         own.addStyleSheet(kit.getStyleSheet());

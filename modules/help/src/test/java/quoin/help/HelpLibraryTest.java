@@ -25,6 +25,28 @@ class HelpLibraryTest {
         return Stream.of(HelpLibrary.installed(Locale.ENGLISH), HelpLibrary.installed(Locale.GERMANY));
     }
 
+    private static final Pattern PICTURE = Pattern.compile("<img[^>]*>");
+    private static final Pattern DRAWING = Pattern.compile("<img src=\"([a-z-]+)\" alt=\"[^\"]{10,}\">");
+
+    @ParameterizedTest
+    @MethodSource("libraries")
+    void everyStageHasADrawingAndEveryPictureIsOneOfOurs(HelpLibrary library) {
+        for (HelpPage page : library.pages()) {
+            Matcher picture = PICTURE.matcher(page.html());
+            while (picture.find()) {
+                Matcher drawing = DRAWING.matcher(picture.group());
+                assertTrue(drawing.matches(), page.id() + ": " + picture.group());
+                for (String look : List.of("", "_dark")) {
+                    String file = "pages/drawings/" + drawing.group(1) + look + ".svg";
+                    assertTrue(HelpLibraryTest.class.getResource(file) != null, page.id() + " has no " + file);
+                }
+            }
+        }
+        for (String stage : List.of("preparation", "ride-height", "corner-weights", "wheel-angles", "final-recheck")) {
+            assertTrue(library.page(stage).orElseThrow().html().contains("<img "), stage + " has no drawing");
+        }
+    }
+
     private static boolean leadsSomewhere(HelpLibrary library, HelpTopic topic) {
         return library.page(topic.page()).filter(p -> topic.mark().isEmpty() || p.hasMark(topic.mark())).isPresent();
     }

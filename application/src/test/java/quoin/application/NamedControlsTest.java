@@ -1,0 +1,220 @@
+package quoin.application;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.EventQueue;
+import java.io.IOException;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollBar;
+import javax.swing.JSlider;
+import javax.swing.JSpinner;
+import javax.swing.JTable;
+import javax.swing.JTree;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openide.windows.TopComponent;
+import quoin.logbook.Journal;
+import quoin.logbook.Library;
+import quoin.rehearsal.Ouzel23;
+import quoin.workbench.CurrentDay;
+import quoin.workbench.DaySnapshot;
+import quoin.workbench.DisplayUnits;
+
+/**
+ * Every control that takes the keyboard has a name that a screen reader can say. All windows are built without a screen, with the
+ * practice car's day open, and every panel of a dialog that can be made from that day.
+ */
+class NamedControlsTest {
+
+    private static final String UNNAMED = "%s: a %s without a name%s";
+
+    @TempDir
+    static Path root;
+    private static CurrentDay current;
+
+    @BeforeAll
+    static void openADay() throws Exception {
+        Library library = new Library(root);
+        library.save(Ouzel23.car());
+        Journal journal = library.createDay(Ouzel23.car(), "");
+        onEventThread(() -> {
+            current = CurrentDay.inUse();
+            current.openRehearsal(journal, 23);
+        });
+    }
+
+    @AfterAll
+    static void close() throws Exception {
+        onEventThread(current::close);
+    }
+
+    @Test
+    void inEveryWindow() throws Exception {
+        Set<String> seen = new TreeSet<>();
+        List<String> unnamed = new ArrayList<>();
+        for (Class<?> type : classes(TopComponent.class)) {
+            onEventThread(() -> {
+                TopComponent window = (TopComponent) type.getDeclaredConstructor().newInstance();
+                call(window, "componentOpened");
+                call(window, "componentShowing");
+                seen.add(type.getSimpleName());
+                look(window, type.getSimpleName(), unnamed);
+            });
+        }
+        assertTrue(seen.size() >= 15, "too few windows seen: " + seen);
+        assertEquals(List.of(), unnamed);
+    }
+
+    @Test
+    void inEveryPanelOfADialog() throws Exception {
+        Set<String> seen = new TreeSet<>();
+        List<String> unnamed = new ArrayList<>();
+        for (Class<?> type : classes(JPanel.class)) {
+            onEventThread(() -> made(type).ifPresent(panel -> {
+                seen.add(type.getSimpleName());
+                look(panel, type.getSimpleName(), unnamed);
+            }));
+        }
+        assertTrue(seen.containsAll(Set.of("UnitsForm", "OrderPanel", "LogPanel", "ThemeForm")), "not seen among " + seen);
+        assertEquals(List.of(), unnamed);
+    }
+
+    private static void look(Component component, String where, List<String> unnamed) {
+        if (takesKeyboard(component) && isBlank(component)) {
+            unnamed.add(String.format(Locale.ROOT, UNNAMED, where, component.getClass().getSimpleName(),
+                    component.getName() == null ? " in " + component.getParent().getClass().getSimpleName() : " (" + component.getName() + ")"));
+        }
+        boolean whole = component instanceof JComboBox || component instanceof JSpinner || component instanceof JScrollBar;
+        if (component instanceof Container container && !whole) {
+            for (Component part : container.getComponents()) {
+                look(part, where, unnamed);
+            }
+        }
+    }
+
+    private static boolean takesKeyboard(Component component) {
+        return component.isFocusable() && component.isVisible() && (component instanceof JTextComponent text && text.isEditable() || component instanceof AbstractButton
+                || component instanceof JComboBox || component instanceof JList || component instanceof JTable || component instanceof JTree
+                || component instanceof JSpinner || component instanceof JSlider);
+    }
+
+    private static boolean isBlank(Component component) {
+        String name = component.getAccessibleContext().getAccessibleName();
+        return name == null || name.isBlank();
+    }
+
+    /** The panel, where it can be made of the day alone. */
+    private static Optional<JComponent> made(Class<?> type) {
+        for (Constructor<?> constructor : type.getDeclaredConstructors()) {
+            Object[] given = Arrays.stream(constructor.getParameterTypes()).map(NamedControlsTest::given).toArray();
+            if (!Arrays.asList(given).contains(null)) {
+                try {
+                    constructor.setAccessible(true);
+                    JComponent panel = (JComponent) constructor.newInstance(given);
+                    showDay(panel);
+                    return Optional.of(panel);
+                } catch (ReflectiveOperationException e) {
+                    throw new AssertionError(type + " cannot be made", e);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Where a panel shows the day by itself, it names its fields by the day's units. */
+    private static void showDay(JComponent panel) throws ReflectiveOperationException {
+        for (Method method : panel.getClass().getDeclaredMethods()) {
+            if (method.getName().equals("show") && Arrays.equals(method.getParameterTypes(), new Class<?>[] {DaySnapshot.class})) {
+                method.setAccessible(true);
+                method.invoke(panel, current.snapshot().orElseThrow());
+            }
+        }
+    }
+
+    private static Object given(Class<?> type) {
+        if (type.isEnum()) {
+            return type.getEnumConstants()[0];
+        }
+        return Stream.<Object>of(current, current.snapshot().orElseThrow(), current.units(), current.snapshot().orElseThrow().format(), Ouzel23.car())
+                .filter(type::isInstance).findFirst().orElseGet(() -> type == Runnable.class ? (Runnable) () -> { }
+                        : type == Consumer.class ? (Consumer<Object>) x -> { } : type == DisplayUnits.class ? current.units() : null);
+    }
+
+    private static void call(TopComponent window, String method) throws ReflectiveOperationException {
+        Method found = TopComponent.class.getDeclaredMethod(method);
+        found.setAccessible(true);
+        found.invoke(window);
+    }
+
+    private interface Work {
+        void run() throws Exception;
+    }
+
+    private static void onEventThread(Work work) throws Exception {
+        List<Throwable> failed = new ArrayList<>();
+        EventQueue.invokeAndWait(() -> {
+            try {
+                work.run();
+            } catch (InvocationTargetException e) {
+                failed.add(e.getCause());
+            } catch (Exception e) {
+                failed.add(e);
+            }
+        });
+        if (!failed.isEmpty()) {
+            throw new AssertionError(failed.get(0));
+        }
+    }
+
+    /** Our own classes of a kind that can be made. */
+    private static Collection<Class<?>> classes(Class<?> kind) throws IOException {
+        List<Class<?>> found = new ArrayList<>();
+        for (String module : Tree.moduleFolders()) {
+            Path classes = Tree.TOP.resolve("modules").resolve(module).resolve("target/classes");
+            if (!Files.isDirectory(classes)) {
+                continue;
+            }
+            try (Stream<Path> files = Files.walk(classes)) {
+                files.map(classes::relativize).map(Path::toString).filter(f -> f.startsWith("quoin") && f.endsWith(".class") && !f.contains("$"))
+                        .map(f -> f.substring(0, f.length() - ".class".length()).replace('/', '.')).map(NamedControlsTest::load)
+                        .filter(c -> kind.isAssignableFrom(c) && !Modifier.isAbstract(c.getModifiers())).forEach(found::add);
+            }
+        }
+        assertTrue(!found.isEmpty(), "no classes of ours were seen");
+        return found;
+    }
+
+    private static Class<?> load(String name) {
+        try {
+            return Class.forName(name, false, NamedControlsTest.class.getClassLoader());
+        } catch (ClassNotFoundException e) {
+            throw new AssertionError(e);
+        }
+    }
+}
