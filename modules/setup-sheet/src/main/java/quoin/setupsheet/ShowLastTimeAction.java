@@ -9,7 +9,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** Day menu: the page of last time, now and the change. The comparison has a button for it. */
 @ActionID(category = "Day", id = "quoin.setupsheet.ShowLastTimeAction")
-@ActionRegistration(displayName = "#CTL_ShowLastTime")
+@ActionRegistration(displayName = "#CTL_ShowLastTime", iconBase = "quoin/workbench/icons/clock-history.svg")
 @ActionReference(path = "Menu/Day", position = 905)
 @Messages("CTL_ShowLastTime=Last Time, &Now, Change...")
 public final class ShowLastTimeAction implements ActionListener {
