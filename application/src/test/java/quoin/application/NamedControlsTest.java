@@ -163,7 +163,20 @@ class NamedControlsTest {
         }
         return Stream.<Object>of(current, current.snapshot().orElseThrow(), current.units(), current.snapshot().orElseThrow().format(), Ouzel23.car())
                 .filter(type::isInstance).findFirst().orElseGet(() -> type == Runnable.class ? (Runnable) () -> { }
-                        : type == Consumer.class ? (Consumer<Object>) x -> { } : type == DisplayUnits.class ? current.units() : null);
+                        : type == Consumer.class ? (Consumer<Object>) x -> { } : type == DisplayUnits.class ? current.units() : constant(type));
+    }
+
+    /** A value that a class of ours holds of itself: the usual choice of a language. */
+    private static Object constant(Class<?> type) {
+        return Arrays.stream(type.getDeclaredFields()).filter(f -> type.getName().startsWith("quoin.") && f.getType() == type
+                && Modifier.isStatic(f.getModifiers())).findFirst().map(f -> {
+                    try {
+                        f.setAccessible(true);
+                        return f.get(null);
+                    } catch (IllegalAccessException e) {
+                        throw new AssertionError(e);
+                    }
+                }).orElse(null);
     }
 
     private static void call(TopComponent window, String method) throws ReflectiveOperationException {

@@ -20,6 +20,7 @@ import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
 import org.openide.awt.ActionReferences;
 import org.openide.awt.Actions;
+import org.openide.awt.UndoRedo;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.RequestProcessor;
 import org.openide.windows.TopComponent;
@@ -112,6 +113,12 @@ public final class GarageWindow extends TopComponent {
     @Override
     protected void componentClosed() {
         door.desk().removeListener(onChange);
+    }
+
+    /** Undo is the day's, also from here. */
+    @Override
+    public UndoRedo getUndoRedo() {
+        return door.desk().current().undoRedo();
     }
 
     @Override

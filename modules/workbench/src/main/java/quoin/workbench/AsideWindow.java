@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.event.KeyEvent;
 import java.util.Optional;
 import javax.swing.KeyStroke;
+import org.openide.awt.UndoRedo;
 import org.openide.windows.TopComponent;
 
 /** A window looked into for a moment. Escape closes it and goes back to where the racer was. */
@@ -35,6 +36,12 @@ public abstract class AsideWindow extends TopComponent {
         open();
         requestActive();
         return Optional.ofNullable(now).filter(w -> w != this);
+    }
+
+    /** Undo is the day's, also from here. */
+    @Override
+    public UndoRedo getUndoRedo() {
+        return CurrentDay.inUse().undoRedo();
     }
 
     private void back() {
