@@ -75,7 +75,7 @@ class ContrastTest {
             "TabbedPane.underlineColor on TabbedPane.background");
 
     /** Where a colour is made: of the theme's own, or black and white for paper and for the seat. */
-    private static final Set<String> MAKERS = Set.of("Looks.java", "Ink.java", "GeometryPainter.java", "TrendChart.java",
+    private static final Set<String> MAKERS = Set.of("Looks.java", "Charts.java", "Ink.java", "GeometryPainter.java", "TrendChart.java",
             "SeatPanel.java", "Painter.java", "PagePanel.java");
     private static final Pattern MADE = Pattern.compile("new Color\\(|\\bColor\\.[A-Z][A-Za-z]+\\b|setBackground\\(0x");
 

@@ -21,7 +21,7 @@ import quoin.workbench.Looks;
 record Charts(Color ink, Color ground, Color line) {
 
     private static final int VEIL = 36;
-    private static final Color PALE = new Color(0xcc, 0xcc, 0xcc);
+    private static final Color PALE = new Color(0x80, 0x80, 0x80);
 
     /** In the colours of the window. */
     static Charts screen() {
