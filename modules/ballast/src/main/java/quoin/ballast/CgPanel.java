@@ -133,7 +133,7 @@ final class CgPanel extends JPanel {
                         frontCentre.valueOr(0, day.units()), rearCentre.valueOr(0, day.units()), read);
                 found = Optional.of(Lifting.of(day.car(), series, driverOut.isSelected()));
             } catch (InvalidInputException e) {
-                form.problem(Bundle.cg_refused(words(e.field()), e.getMessage()));
+                form.problem(Bundle.cg_refused(words(e.field()), e.getLocalizedMessage()));
             }
         }
         height.setText(found.map(f -> heightWords(day, f)).orElse(Bundle.cg_more()));

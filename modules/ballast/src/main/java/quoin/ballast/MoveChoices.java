@@ -95,7 +95,7 @@ final class MoveChoices {
         try {
             moved = MassMoves.best(standing.model(), items, car.masses().zones(), wish, watch);
         } catch (InvalidInputException e) {
-            return new Way(Bundle.moves_tooMany(e.getMessage()), List.of(), false, car.masses().known());
+            return new Way(Bundle.moves_tooMany(e.getLocalizedMessage()), List.of(), false, car.masses().known());
         }
         if (moved.moves().isEmpty()) {
             return new Way(Bundle.moves_stay(), List.of(), true, car.masses().known());

@@ -217,7 +217,7 @@ final class MovePanel extends JPanel {
             what.setText(way.map(Way::words).orElse(Bundle.move_nothing()));
             cost.setText(way.isEmpty() ? "" : costWords(day, standing, way.get(), then, wish));
         } catch (NoEquilibriumException e) {
-            cost.setText(e.getMessage());
+            cost.setText(e.getLocalizedMessage());
         }
     }
 
@@ -256,7 +256,7 @@ final class MovePanel extends JPanel {
                     l.figures().get(3), l.figures().get(4))).toList();
             current.keepOnCar(car -> car.withMasses(car.masses().with(merged(car, masses), boxes)));
         } catch (IllegalArgumentException e) {
-            zones.problem(Bundle.move_refused(e.getMessage()));
+            zones.problem(Bundle.move_refused(e.getLocalizedMessage()));
         }
     }
 

@@ -112,7 +112,7 @@ final class WhatIfPanel extends JPanel {
             Equilibrium then = car.after(asked.on(car.car()));
             table.show(day, Standing.readings(car.car(), car.now()), Standing.readings(car.car(), then));
         } catch (NoEquilibriumException | InvalidInputException e) {
-            form.problem(Bundle.whatif_impossible(e.getMessage()));
+            form.problem(Bundle.whatif_impossible(e.getLocalizedMessage()));
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 import quoin.car.AdjusterKind;
 import quoin.car.Car;
@@ -19,6 +20,8 @@ import quoin.workflow.spi.Stage;
  * Corner weights: the four loads and the cross weight that follows. Heights are read with them, as every perch turned for
  * the cross weight moves them too; they still belong to the ride height stage.
  */
+@Messages({
+    "stage.purpose=Perches move weight between the diagonals: the car then turns alike both ways and no front wheel locks first."})
 @ServiceProvider(service = Stage.class)
 public final class CornerWeightsStage implements Stage {
 
@@ -34,12 +37,12 @@ public final class CornerWeightsStage implements Stage {
 
     @Override
     public String title() {
-        return "Corner weights";
+        return Bundle.stage_title();
     }
 
     @Override
     public String purpose() {
-        return "Perches move weight between the diagonals: the car then turns alike both ways and no front wheel locks first.";
+        return Bundle.stage_purpose();
     }
 
     @Override

@@ -2,12 +2,12 @@ package quoin.cornerweights;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import org.openide.util.NbBundle.Messages;
 import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
@@ -16,6 +16,7 @@ import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.logbook.Figure;
+import quoin.quantities.Texts;
 import quoin.workflow.Derived;
 import quoin.workflow.spi.Finding;
 
@@ -23,6 +24,14 @@ import quoin.workflow.spi.Finding;
  * Perches only move weight between the diagonals: total, front share and left share stay (a law of statics). Where they
  * changed between two weighings though nothing else was touched, a scale or the seat is to be looked at.
  */
+@Messages({
+    "weighing.total=a scale has drifted, or something was put on or taken off",
+    "weighing.front=the driver sits differently, or a scale is wrong",
+    "weighing.left=the driver leans, or a scale is wrong",
+    "# {0} - reading",
+    "# {1} - change",
+    "# {2} - likely cause",
+    "weighing.changed={0} changed by {1} since the last weighing, which perches cannot do: {2}; zero the scales and weigh again"})
 final class WeighingChecks {
 
     /** Three standard deviations of the difference of two totals, kg, with scales read to 0.2 kg (common practice). */
@@ -48,11 +57,11 @@ final class WeighingChecks {
         }
         List<Finding> findings = new ArrayList<>();
         check(day, ReadingKind.TOTAL, before, last, TOTAL_LIMIT_KG, "kg",
-                "a scale has drifted, or something was put on or taken off").ifPresent(findings::add);
+                Bundle.weighing_total()).ifPresent(findings::add);
         check(day, ReadingKind.FRONT_SHARE, before, last, SHARE_LIMIT_PERCENT, "%",
-                "the driver sits differently, or a scale is wrong").ifPresent(findings::add);
+                Bundle.weighing_front()).ifPresent(findings::add);
         check(day, ReadingKind.LEFT_SHARE, before, last, SHARE_LIMIT_PERCENT, "%",
-                "the driver leans, or a scale is wrong").ifPresent(findings::add);
+                Bundle.weighing_left()).ifPresent(findings::add);
         return List.copyOf(findings);
     }
 
@@ -98,9 +107,7 @@ final class WeighingChecks {
         if (Math.abs(change) <= limit) {
             return Optional.empty();
         }
-        return Optional.of(Finding.warning(String.format(Locale.ROOT,
-                "%s changed by %+.2f %s since the last weighing, which perches cannot do: %s; zero the scales and weigh again",
-                sentence(kind.words()), change, unit, likely), id));
+        return Optional.of(Finding.warning(Bundle.weighing_changed(sentence(kind.words()), Texts.figure("%+.2f ", change) + unit, likely), id));
     }
 
     private static double value(Day day, ReadingId id, long entry) {

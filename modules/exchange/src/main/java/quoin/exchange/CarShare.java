@@ -57,7 +57,7 @@ public final class CarShare {
                 Files.deleteIfExists(part);
             }
         } catch (IOException e) {
-            throw new ShareException("The car was not shared: " + file + " cannot be written (" + e.getMessage() + "); choose another folder", e);
+            throw new ShareException("The car was not shared: " + file + " cannot be written (" + e.getLocalizedMessage() + "); choose another folder", e);
         }
         return contents.size() - 1;
     }

@@ -134,7 +134,7 @@ public final class DayExport {
             latest(journal, whole);
             return JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(whole);
         } catch (IOException e) {
-            throw new UncheckedIOException("the day cannot be read (" + e.getMessage() + "); check the disk", e);
+            throw new UncheckedIOException("the day cannot be read (" + e.getLocalizedMessage() + "); check the disk", e);
         }
     }
 

@@ -59,7 +59,7 @@ public final class ImportReadingsAction implements ActionListener {
             new ImportDialog(new ReadingTable(rows, day.get().car(), day.get().format()), day.get().format()).ask()
                     .ifPresent(settings -> settings.forEach(one -> record(current, one, file.getName())));
         } catch (IOException | IllegalArgumentException e) {
-            ExportDayAction.say(Bundle.import_failed(file.getName(), e.getMessage()), NotifyDescriptor.WARNING_MESSAGE);
+            ExportDayAction.say(Bundle.import_failed(file.getName(), e.getLocalizedMessage()), NotifyDescriptor.WARNING_MESSAGE);
         }
     }
 

@@ -59,7 +59,7 @@ record Manifest(String car, String name, String from, String made, List<Item> fi
         } catch (JsonProcessingException e) {
             throw new ShareException("its list of contents cannot be read; ask for the file once more", e);
         } catch (IOException e) {
-            throw new ShareException("it cannot be read: " + e.getMessage(), e);
+            throw new ShareException("it cannot be read: " + e.getLocalizedMessage(), e);
         }
         if (!node.path("quoin").asText().equals("share")) {
             throw new ShareException("it is no shared car; choose a file made with File, Share Car");

@@ -61,9 +61,9 @@ public final class SharedCar {
             Car car = CarFile.fromText(new String(contents.get(Manifest.CAR_FILE), StandardCharsets.UTF_8));
             return new SharedCar(manifest, car, contents);
         } catch (IOException e) {
-            throw new ShareException("it cannot be read (" + e.getMessage() + "); choose a file made with File, Share Car", e);
+            throw new ShareException("it cannot be read (" + e.getLocalizedMessage() + "); choose a file made with File, Share Car", e);
         } catch (IllegalArgumentException e) {
-            throw new ShareException("the car in it cannot be read: " + e.getMessage(), e);
+            throw new ShareException("the car in it cannot be read: " + e.getLocalizedMessage(), e);
         }
     }
 
@@ -127,7 +127,7 @@ public final class SharedCar {
                 delete(staging);
             }
         } catch (IOException | JournalException e) {
-            throw new ShareException("the car was not imported (" + e.getMessage() + "); make room or choose another library folder", e);
+            throw new ShareException("the car was not imported (" + e.getLocalizedMessage() + "); make room or choose another library folder", e);
         }
         return id;
     }

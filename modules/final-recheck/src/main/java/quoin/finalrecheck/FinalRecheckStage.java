@@ -3,6 +3,7 @@ package quoin.finalrecheck;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 import quoin.car.AdjusterKind;
 import quoin.car.Axle;
@@ -20,6 +21,8 @@ import quoin.workflow.spi.Stage;
  * The final re-check: weights and heights again after the angles, everything in one and the same state of the car. Its
  * readings belong to the stages before it.
  */
+@Messages({
+    "stage.purpose=Camber and caster work moves heights and weights: the day ends when everything is inside in one and the same car."})
 @ServiceProvider(service = Stage.class)
 public final class FinalRecheckStage implements Stage {
 
@@ -35,12 +38,12 @@ public final class FinalRecheckStage implements Stage {
 
     @Override
     public String title() {
-        return "Final re-check";
+        return Bundle.stage_title();
     }
 
     @Override
     public String purpose() {
-        return "Camber and caster work moves heights and weights: the day ends when everything is inside in one and the same car.";
+        return Bundle.stage_purpose();
     }
 
     @Override

@@ -28,6 +28,7 @@ import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
 import quoin.workbench.Mark;
 import quoin.workbench.PlainListRenderer;
+import quoin.workbench.WrapLayout;
 import quoin.workbench.WrapText;
 import quoin.workflow.Loosened;
 
@@ -70,7 +71,7 @@ final class NutsPanel extends JPanel {
     private final JLabel torqueLabel = new JLabel();
     private final WrapText message = new WrapText(Bundle.nuts_hint());
     private final WrapText none = new WrapText(Bundle.nuts_none());
-    private final JPanel ticking = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.4), 0));
+    private final JPanel ticking = new JPanel(new WrapLayout());
     private transient DaySnapshot shown;
     private String lastTorque = "";
 

@@ -95,7 +95,7 @@ public final class GarageDoor {
             if (!e.isReadable()) {
                 throw e;
             }
-            Object answer = DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(Bundle.door_lookAt(e.getMessage()),
+            Object answer = DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(Bundle.door_lookAt(e.getLocalizedMessage()),
                     Bundle.door_lookAtTitle(), NotifyDescriptor.YES_NO_OPTION, NotifyDescriptor.QUESTION_MESSAGE));
             return answer == NotifyDescriptor.YES_OPTION ? desk.lookAt(dayFolder) : List.of();
         }
@@ -187,7 +187,7 @@ public final class GarageDoor {
             Car car = desk.car(carId);
             CarFormDialog.show(frame(), Bundle.door_editCar(car.name()), CarDraft.from(car, figures(), SuspensionTypes.installed()), changed -> desk.save(changed, false));
         } catch (JournalException e) {
-            say(e.getMessage(), NotifyDescriptor.ERROR_MESSAGE);
+            say(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE);
         }
     }
 
@@ -204,7 +204,7 @@ public final class GarageDoor {
                 say(String.join("\n", noticed), NotifyDescriptor.WARNING_MESSAGE);
             }
         } catch (JournalException e) {
-            say(e.getMessage(), NotifyDescriptor.ERROR_MESSAGE);
+            say(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE);
         }
         desk.current().snapshot().ifPresent(s -> SwingUtilities.invokeLater(() -> StageWindow.bringToFront(s.status().next())));
     }

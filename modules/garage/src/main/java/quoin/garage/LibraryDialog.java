@@ -210,7 +210,7 @@ final class LibraryDialog {
                     find();
                 });
             } catch (JournalException e) {
-                EventQueue.invokeLater(() -> count.setText(e.getMessage()));
+                EventQueue.invokeLater(() -> count.setText(e.getLocalizedMessage()));
             }
         });
     }
@@ -283,7 +283,7 @@ final class LibraryDialog {
         try {
             moving.run();
         } catch (JournalException e) {
-            GarageDoor.say(e.getMessage(), NotifyDescriptor.WARNING_MESSAGE);
+            GarageDoor.say(e.getLocalizedMessage(), NotifyDescriptor.WARNING_MESSAGE);
         }
         read();
     }

@@ -66,7 +66,7 @@ final class Sharing {
             int days = CarShare.write(desk.library(), carId, name.getInputText(), file.toPath(), Clock.systemUTC());
             GarageDoor.say(Bundle.share_done(file, days), NotifyDescriptor.INFORMATION_MESSAGE);
         } catch (ShareException | JournalException e) {
-            GarageDoor.say(e.getMessage(), NotifyDescriptor.ERROR_MESSAGE);
+            GarageDoor.say(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE);
         }
     }
 
@@ -85,7 +85,7 @@ final class Sharing {
                 GarageDoor.say(Bundle.takeIn_done(desk.takeIn(shared)), NotifyDescriptor.INFORMATION_MESSAGE);
             }
         } catch (ShareException | JournalException e) {
-            GarageDoor.say(Bundle.takeIn_failed(file.getName(), e.getMessage()), NotifyDescriptor.ERROR_MESSAGE);
+            GarageDoor.say(Bundle.takeIn_failed(file.getName(), e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE);
         }
     }
 }

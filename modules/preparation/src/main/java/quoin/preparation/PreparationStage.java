@@ -2,10 +2,10 @@ package quoin.preparation;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 import quoin.car.AdjusterKind;
 import quoin.car.Axle;
@@ -15,12 +15,26 @@ import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.logbook.Day;
 import quoin.logbook.Figure;
+import quoin.quantities.Texts;
 import quoin.workflow.spi.Finding;
 import quoin.workflow.spi.Requirement;
 import quoin.workflow.spi.Requirements;
 import quoin.workflow.spi.Stage;
 
 /** Preparation: the car sound, in its load case, freed, on flat pads and zeroed scales. */
+@Messages({
+    "stage.purpose=Every number of the day belongs to one sound car in one load case on flat pads.",
+    "# {0} - corner",
+    "# {1} - weight",
+    "stage.zero={0} scale shows {1} with nothing on it: look for a shim or spanner on the pad, then zero it again",
+    "# {0} - left",
+    "# {1} - right",
+    "# {2} - pressure",
+    "stage.pressures={0} and {1} pressures differ by {2}: a soft tyre on one side passes for a wrong perch; set them equal",
+    "# {0} - one corner",
+    "# {1} - other corner",
+    "# {2} - height",
+    "stage.warp=The pads are not one plane: {0} and {1} stand {2} high in all against the other diagonal; shim the low pads"})
 @ServiceProvider(service = Stage.class)
 public final class PreparationStage implements Stage {
 
@@ -43,12 +57,12 @@ public final class PreparationStage implements Stage {
 
     @Override
     public String title() {
-        return "Preparation";
+        return Bundle.stage_title();
     }
 
     @Override
     public String purpose() {
-        return "Every number of the day belongs to one sound car in one load case on flat pads.";
+        return Bundle.stage_purpose();
     }
 
     @Override
@@ -86,8 +100,7 @@ public final class PreparationStage implements Stage {
         for (Corner corner : Corner.values()) {
             ReadingId zero = ReadingId.of(ReadingKind.SCALE_ZERO, corner);
             day.latest(zero).filter(f -> Math.abs(f.value()) > ZERO_DRIFT_KG).ifPresent(f -> findings.add(Finding.warning(
-                    String.format(Locale.ROOT, "%s scale shows %+.1f kg with nothing on it: look for a shim or spanner on the pad, then zero it again",
-                            corner, f.value()), zero)));
+                    Bundle.stage_zero(corner.words(), Texts.figure("%+.1f kg", f.value())), zero)));
         }
         return List.copyOf(findings);
     }
@@ -98,9 +111,8 @@ public final class PreparationStage implements Stage {
         if (left.isEmpty() || right.isEmpty() || Math.abs(left.get() - right.get()) < PRESSURE_DIFFERENCE_BAR) {
             return Optional.empty();
         }
-        return Optional.of(Finding.warning(String.format(Locale.ROOT,
-                "%s and %s pressures differ by %.2f bar: a soft tyre on one side passes for a wrong perch; set them equal",
-                axle.left(), axle.right(), Math.abs(left.get() - right.get()))));
+        return Optional.of(Finding.warning(Bundle.stage_pressures(axle.left().words(), axle.right().words(),
+                Texts.figure("%.2f bar", Math.abs(left.get() - right.get())))));
     }
 
     /** Warp (LF + RR) - (RF + LR) of the pad tops: a tilt is harmless to the cross weight, a warp is not. */
@@ -113,9 +125,8 @@ public final class PreparationStage implements Stage {
             }
             warp += (corner == Corner.LF || corner == Corner.RR ? 1 : -1) * height.get();
         }
-        return Math.abs(warp) < PAD_WARP_MM ? Optional.empty() : Optional.of(Finding.warning(String.format(Locale.ROOT,
-                "The pads are not one plane: %s stand %.1f mm high in all against the other diagonal; shim the low pads",
-                warp > 0 ? "LF and RR" : "RF and LR", Math.abs(warp))));
+        return Math.abs(warp) < PAD_WARP_MM ? Optional.empty() : Optional.of(Finding.warning(Bundle.stage_warp(
+                (warp > 0 ? Corner.LF : Corner.RF).words(), (warp > 0 ? Corner.RR : Corner.LR).words(), Texts.figure("%.1f mm", Math.abs(warp)))));
     }
 
     private static Optional<Double> latest(Day day, ReadingKind kind, Corner corner) {

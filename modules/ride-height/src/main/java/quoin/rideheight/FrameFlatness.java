@@ -2,9 +2,9 @@ package quoin.rideheight;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.openide.util.NbBundle.Messages;
 import quoin.car.Axle;
 import quoin.car.Car;
 import quoin.car.Corner;
@@ -13,12 +13,18 @@ import quoin.car.ReadingId;
 import quoin.car.Target;
 import quoin.logbook.Day;
 import quoin.logbook.Figure;
+import quoin.quantities.Texts;
 import quoin.workflow.spi.Finding;
 
 /**
  * A stiff frame is flat: its four marked points tilt alike at the front and at the rear. Where they do not, one height was
  * misread, or the frame is twisted.
  */
+@Messages({
+    "# {0} - difference",
+    "# {1} - reading",
+    "# {2} - flat",
+    "frame.twisted=The frame is not flat: front tilt and rear tilt differ by {0}. Most likely {1} was misread: {2} would be flat; measure it again, else the frame is twisted"})
 final class FrameFlatness {
 
     /** Difference of the tilts from which something is wrong, mm (common practice). */
@@ -56,9 +62,8 @@ final class FrameFlatness {
         double[] remedy = {twist, -twist, -twist / widthRatio, twist / widthRatio};
         Suspect likely = List.of(Corner.values()).stream().map(c -> suspect(day, c, heights[c.ordinal()], remedy[c.ordinal()], entry))
                 .max(Comparator.comparingDouble(Suspect::surpriseMm)).orElseThrow();
-        String words = String.format(Locale.ROOT, "The frame is not flat: front tilt and rear tilt differ by %.1f mm. Most likely %s was misread: "
-                + "%.1f mm would be flat; measure it again, else the frame is twisted", Math.abs(twist), likely.reading().words(),
-                likely.flatMm());
+        String words = Bundle.frame_twisted(Texts.figure("%.1f mm", Math.abs(twist)), likely.reading().words(),
+                Texts.figure("%.1f mm", likely.flatMm()));
         return List.of(Finding.warning(words, likely.reading()).suggesting(likely.flatMm()));
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 import quoin.car.AdjusterKind;
 import quoin.car.Car;
@@ -17,6 +18,8 @@ import quoin.workflow.spi.Requirements;
 import quoin.workflow.spi.Stage;
 
 /** Ride height and rake at the marked points. */
+@Messages({
+    "stage.purpose=Heights come first: they set the angle of every link, so weights and wheel angles depend on them."})
 @ServiceProvider(service = Stage.class)
 public final class RideHeightStage implements Stage {
 
@@ -32,12 +35,12 @@ public final class RideHeightStage implements Stage {
 
     @Override
     public String title() {
-        return "Ride height";
+        return Bundle.stage_title();
     }
 
     @Override
     public String purpose() {
-        return "Heights come first: they set the angle of every link, so weights and wheel angles depend on them.";
+        return Bundle.stage_purpose();
     }
 
     @Override

@@ -178,7 +178,7 @@ final class SheetDialog {
         try {
             Files.write(file.toPath(), contents);
         } catch (IOException e) {
-            say(Bundle.MSG_NotSaved(file, e.getMessage()), NotifyDescriptor.ERROR_MESSAGE);
+            say(Bundle.MSG_NotSaved(file, e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE);
         }
     }
 
@@ -191,7 +191,7 @@ final class SheetDialog {
                 PRINTER.post(() -> send(job));
             }
         } catch (RuntimeException e) {
-            say(Bundle.MSG_NotPrinted(e.getMessage()), NotifyDescriptor.ERROR_MESSAGE);
+            say(Bundle.MSG_NotPrinted(e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE);
         }
     }
 
@@ -200,7 +200,7 @@ final class SheetDialog {
             job.print();
         } catch (PrinterException | RuntimeException e) {
             DialogDisplayer.getDefault().notifyLater(
-                    new NotifyDescriptor.Message(Bundle.MSG_NotPrinted(e.getMessage()), NotifyDescriptor.ERROR_MESSAGE));
+                    new NotifyDescriptor.Message(Bundle.MSG_NotPrinted(e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE));
         }
     }
 

@@ -64,7 +64,7 @@ final class ParameterText {
                     problems.add(new ParameterProblem(parameter.key(), "is missing"));
                 }
             } catch (QuantityFormatException | UnreadableException e) {
-                problems.add(new ParameterProblem(parameter.key(), e.getMessage()));
+                problems.add(new ParameterProblem(parameter.key(), e.getLocalizedMessage()));
             }
         }
         unknown.forEach(key -> problems.add(new ParameterProblem(key, "is not a parameter of this suspension type")));

@@ -2,19 +2,44 @@ package quoin.wheelangles;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.openide.util.NbBundle.Messages;
 import quoin.car.Axle;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.logbook.Day;
 import quoin.logbook.Figure;
+import quoin.quantities.Texts;
 import quoin.workflow.Derived;
 import quoin.workflow.spi.Finding;
 
 /** Side against side, and whether the rear wheels push the car straight; limits are common practice. */
+@Messages({
+    "sides.camber=turn each wheel half round and read again before setting it",
+    "sides.caster=the car will pull to the side with less caster",
+    "# {0} - left",
+    "# {1} - kind",
+    "# {2} - left value",
+    "# {3} - right",
+    "# {4} - right value",
+    "# {5} - difference",
+    "# {6} - advice",
+    "sides.apart={0} {1} is {2} and {3} {4}: {5} apart; {6}",
+    "# {0} - left",
+    "# {1} - kind",
+    "# {2} - left value",
+    "# {3} - right",
+    "# {4} - right value",
+    "# {5} - difference",
+    "# {6} - advice",
+    "# {7} - wanted",
+    "sides.apartWanted={0} {1} is {2} and {3} {4}: {5} apart ({7} wanted); {6}",
+    "# {0} - angle",
+    "thrust.left=Thrust angle {0} to the left: the car crabs and the steering wheel will sit crooked; set the rear toe equal before the front",
+    "# {0} - angle",
+    "thrust.right=Thrust angle {0} to the right: the car crabs and the steering wheel will sit crooked; set the rear toe equal before the front"})
 final class AngleChecks {
 
     /** Camber of the two sides of an axle, deg. */
@@ -30,9 +55,9 @@ final class AngleChecks {
     static List<Finding> of(Day day) {
         List<Finding> findings = new ArrayList<>();
         for (Axle axle : Axle.values()) {
-            sides(day, ReadingKind.CAMBER, axle, CAMBER_SIDES_DEG, "turn each wheel half round and read again before setting it")
+            sides(day, ReadingKind.CAMBER, axle, CAMBER_SIDES_DEG, Bundle.sides_camber())
                     .ifPresent(findings::add);
-            sides(day, ReadingKind.CASTER, axle, CASTER_SIDES_DEG, "the car will pull to the side with less caster")
+            sides(day, ReadingKind.CASTER, axle, CASTER_SIDES_DEG, Bundle.sides_caster())
                     .ifPresent(findings::add);
         }
         thrust(day).ifPresent(findings::add);
@@ -50,9 +75,18 @@ final class AngleChecks {
         }
         double wanted = wanted(day, left) - wanted(day, right);
         double difference = l.get() - r.get();
-        return Math.abs(difference - wanted) <= limit + 1e-9 ? Optional.empty() : Optional.of(Finding.warning(String.format(Locale.ROOT,
-                "%s %s is %.2f\u00b0 and %s %.2f\u00b0: %.2f\u00b0 apart%s; %s", axle.left(), kind.words(), l.get(), axle.right(), r.get(),
-                Math.abs(difference), wanted == 0 ? "" : String.format(Locale.ROOT, " (%.2f\u00b0 wanted)", Math.abs(wanted)), so)));
+        if (Math.abs(difference - wanted) <= limit + 1e-9) {
+            return Optional.empty();
+        }
+        String one = axle.left().words();
+        String other = axle.right().words();
+        return Optional.of(Finding.warning(wanted == 0
+                ? Bundle.sides_apart(one, kind.words(), deg(l.get()), other, deg(r.get()), deg(Math.abs(difference)), so)
+                : Bundle.sides_apartWanted(one, kind.words(), deg(l.get()), other, deg(r.get()), deg(Math.abs(difference)), so, deg(Math.abs(wanted)))));
+    }
+
+    private static String deg(double angle) {
+        return Texts.figure("%.2f\u00b0", angle);
     }
 
     /** Target of a side; both count as 0 where only one of them is known, so that no difference is asked for. */
@@ -69,8 +103,7 @@ final class AngleChecks {
         if (angle.isEmpty() || Math.abs(angle.getAsDouble()) <= THRUST_DEG) {
             return Optional.empty();
         }
-        return Optional.of(Finding.warning(String.format(Locale.ROOT, "Thrust angle %.2f\u00b0 to the %s: the car crabs and the steering wheel will "
-                + "sit crooked; set the rear toe equal before the front", Math.abs(angle.getAsDouble()),
-                angle.getAsDouble() > 0 ? "left" : "right"), id));
+        String size = deg(Math.abs(angle.getAsDouble()));
+        return Optional.of(Finding.warning(angle.getAsDouble() > 0 ? Bundle.thrust_left(size) : Bundle.thrust_right(size), id));
     }
 }

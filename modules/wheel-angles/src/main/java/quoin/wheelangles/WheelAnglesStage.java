@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 import quoin.car.AdjusterKind;
 import quoin.car.Axle;
@@ -18,6 +19,8 @@ import quoin.workflow.spi.Requirements;
 import quoin.workflow.spi.Stage;
 
 /** Camber, caster and toe, wheel by wheel, with total toe and thrust angle. */
+@Messages({
+    "stage.purpose=Camber, caster and toe are set at the final heights, for they move with them."})
 @ServiceProvider(service = Stage.class)
 public final class WheelAnglesStage implements Stage {
 
@@ -33,12 +36,12 @@ public final class WheelAnglesStage implements Stage {
 
     @Override
     public String title() {
-        return "Wheel angles";
+        return Bundle.stage_title();
     }
 
     @Override
     public String purpose() {
-        return "Camber, caster and toe are set at the final heights, for they move with them.";
+        return Bundle.stage_purpose();
     }
 
     /** Caster at the front, and at the rear only where it has a target; it is read first, as it needs the lock out. */

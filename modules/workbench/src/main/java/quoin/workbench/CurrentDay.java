@@ -147,7 +147,7 @@ public final class CurrentDay {
         try {
             closing.close();
         } catch (JournalException e) {
-            fail(e.getMessage());
+            fail(e.getLocalizedMessage());
         }
         watch.ifPresent(WaitingWatch::end);
     }
@@ -217,7 +217,7 @@ public final class CurrentDay {
         try {
             journal.append(putRight(entry.apply(new Header(0, Instant.EPOCH, stageId))));
         } catch (RuntimeException e) {
-            failureListeners.forEach(l -> l.accept(Bundle.day_notRecorded(e.getMessage())));
+            failureListeners.forEach(l -> l.accept(Bundle.day_notRecorded(e.getLocalizedMessage())));
             return false;
         }
         watch.ifPresent(WaitingWatch::look);
@@ -267,7 +267,7 @@ public final class CurrentDay {
             file.ifPresent(f -> CarFile.write(f, change.apply(CarFile.read(f))));
             return true;
         } catch (JournalException e) {
-            failureListeners.forEach(l -> l.accept(e.getMessage()));
+            failureListeners.forEach(l -> l.accept(e.getLocalizedMessage()));
             return false;
         }
     }

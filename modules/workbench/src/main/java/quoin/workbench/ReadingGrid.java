@@ -229,7 +229,7 @@ public final class ReadingGrid extends JPanel {
                 say(Bundle.grid_tooMany(e.typed(), e.fields()));
                 return;
             } catch (QuantityFormatException e) {
-                say(Bundle.grid_problem(rows.get(index).reading().words(), e.getMessage()));
+                say(Bundle.grid_problem(rows.get(index).reading().words(), e.getLocalizedMessage()));
                 return;
             }
         }

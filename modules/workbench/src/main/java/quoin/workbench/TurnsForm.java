@@ -6,6 +6,7 @@ import java.awt.FlowLayout;
 import java.awt.Font;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
+import java.awt.Insets;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
@@ -168,6 +169,9 @@ public final class TurnsForm extends JPanel {
         name.setLabelFor(turns);
         int index = rows.size();
         JButton done = Looks.button(Bundle.turns_here(), () -> recordOne(index));
+        // Narrow, so that the row has room for the words of any language.
+        done.setMargin(new Insets(2, 5, 2, 5));
+        done.putClientProperty("JComponent.minimumWidth", 0);
         done.setMinimumSize(done.getPreferredSize());
         done.setToolTipText(Bundle.turns_hereName(adjuster.words()));
         done.getAccessibleContext().setAccessibleName(Bundle.turns_hereName(adjuster.words()));
@@ -230,7 +234,7 @@ public final class TurnsForm extends JPanel {
                 }
             } catch (IllegalArgumentException e) {
                 reading.putClientProperty(OUTLINE, "error");
-                problem = problem == null ? Bundle.turns_problem(row.adjuster().words(), e.getMessage()) : problem;
+                problem = problem == null ? Bundle.turns_problem(row.adjuster().words(), e.getLocalizedMessage()) : problem;
             }
         }
         message.setText(problem == null ? hint() : problem);

@@ -72,7 +72,7 @@ public record AxleGeometry(Map<Corner, CornerKinematics> corners, Optional<Missi
                 corners.put(corner, types.corner(car, corner).orElseThrow());
             }
         } catch (InvalidInputException e) {
-            return none(Reason.IMPOSSIBLE, e.field() + " " + e.getMessage());
+            return none(Reason.IMPOSSIBLE, e.field() + " " + e.getLocalizedMessage());
         }
         boolean drawn = corners.values().stream().allMatch(c -> c.at(WheelPosition.DESIGN).wheelCentre().isPresent());
         return drawn ? new AxleGeometry(corners, Optional.empty())

@@ -47,7 +47,7 @@ public record AxlePose(List<StandingWheel> wheels, Optional<String> unreached) {
                     try {
                         wheels.add(new StandingWheel(corner, turned, kinematics.at(position), kinematics.members(position)));
                     } catch (UnreachablePositionException e) {
-                        unreached = Optional.of(e.getMessage());
+                        unreached = Optional.of(e.getLocalizedMessage());
                     }
                 }
             }

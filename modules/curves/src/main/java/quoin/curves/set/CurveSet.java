@@ -70,7 +70,7 @@ public record CurveSet(CurveRequest request, List<Curve> curves, Map<Corner, Cor
             try {
                 reached.addAll(kinematics.along(wanted));
             } catch (UnreachablePositionException e) {
-                stopped = Optional.of(e.getMessage());
+                stopped = Optional.of(e.getLocalizedMessage());
                 reached.addAll(before(kinematics, wanted, e.wanted()));
             }
             if (direction < 0) {

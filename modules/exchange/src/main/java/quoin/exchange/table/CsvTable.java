@@ -104,7 +104,7 @@ public final class CsvTable {
                 }
             }
         } catch (IOException | RuntimeException e) {
-            throw new IllegalArgumentException("the table cannot be read: " + e.getMessage() + "; check the quotation marks in it", e);
+            throw new IllegalArgumentException("the table cannot be read: " + e.getLocalizedMessage() + "; check the quotation marks in it", e);
         }
         if (rows.isEmpty()) {
             throw new IllegalArgumentException("the file is empty; save the table with its first row again");

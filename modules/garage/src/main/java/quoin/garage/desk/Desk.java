@@ -244,7 +244,7 @@ public final class Desk {
             return open(last.get());
         } catch (JournalException e) {
             // a day on a stick that is not plugged in stays remembered until another is opened
-            return List.of(e.getMessage());
+            return List.of(e.getLocalizedMessage());
         }
     }
 

@@ -108,7 +108,7 @@ final class CornerReader {
             List<Setting.Shim> stock = stock(corner, kind, draft.text(stockPath));
             return pack.isPresent() ? Optional.of(new Setting.Shims(stock, pack.getAsDouble())) : Optional.empty();
         } catch (IllegalArgumentException e) {
-            in.problem(stockPath, e.getMessage(), Texts.of("remedy.stock"));
+            in.problem(stockPath, e.getLocalizedMessage(), Texts.of("remedy.stock"));
             return Optional.empty();
         }
     }

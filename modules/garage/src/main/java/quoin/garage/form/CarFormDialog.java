@@ -97,7 +97,7 @@ public final class CarFormDialog extends JDialog {
             save.accept(car.get());
             setVisible(false);
         } catch (JournalException e) {
-            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(e.getMessage(), NotifyDescriptor.ERROR_MESSAGE));
+            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE));
         }
     }
 

@@ -205,7 +205,7 @@ public final class PadsPage implements Page {
                         chosenMethod().closingErrorMm(typed), wanted, car));
             }
         } catch (IllegalArgumentException e) {
-            problem = e.getMessage();
+            problem = e.getLocalizedMessage();
         }
         message.setText(problem);
         say(wanted, readingMm(limit));
@@ -286,7 +286,7 @@ public final class PadsPage implements Page {
             evaluate();
             message.setText(Bundle.pads_recorded());
         } catch (JournalException | IllegalArgumentException e) {
-            message.setText(e.getMessage());
+            message.setText(e.getLocalizedMessage());
         }
     }
 

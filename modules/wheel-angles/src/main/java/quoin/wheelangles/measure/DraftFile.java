@@ -38,7 +38,7 @@ public record DraftFile(Path folder) {
         try (Reader in = new StringReader(Files.readString(file))) {
             properties.load(in);
         } catch (IllegalArgumentException e) {
-            throw new IOException(e.getMessage(), e);
+            throw new IOException(e.getLocalizedMessage(), e);
         }
         for (String name : properties.stringPropertyNames()) {
             int slash = name.indexOf('/');

@@ -98,7 +98,7 @@ record Figures(Map<String, Double> values, Map<String, String> chosen, Setting s
         try {
             return computation.get();
         } catch (InvalidInputException e) {
-            throw new BadFigure(key.apply(e.field()), e.getMessage());
+            throw new BadFigure(key.apply(e.field()), e.getLocalizedMessage());
         }
     }
 }

@@ -127,7 +127,7 @@ public final class Worksheet {
             return new Check(Map.of(), Optional.of(e.key()), Optional.empty());
         } catch (Figures.BadFigure e) {
             String name = byKey.containsKey(e.key()) ? byKey.get(e.key()).name() : method.title();
-            return new Check(Map.of(e.key(), Bundle.sheet_problem(name, e.getMessage())), Optional.empty(), Optional.empty());
+            return new Check(Map.of(e.key(), Bundle.sheet_problem(name, e.getLocalizedMessage())), Optional.empty(), Optional.empty());
         }
     }
 

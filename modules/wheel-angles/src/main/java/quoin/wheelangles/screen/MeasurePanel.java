@@ -149,7 +149,7 @@ final class MeasurePanel extends JPanel {
             drafts.putAll(folder.isEmpty() ? Map.of() : new DraftFile(folder.get()).read());
             return Optional.empty();
         } catch (IOException e) {
-            return Optional.of(Bundle.panel_draftUnread(DraftFile.FILE, e.getMessage()));
+            return Optional.of(Bundle.panel_draftUnread(DraftFile.FILE, e.getLocalizedMessage()));
         }
     }
 
@@ -163,7 +163,7 @@ final class MeasurePanel extends JPanel {
         try {
             new DraftFile(folder.get()).write(drafts);
         } catch (IOException e) {
-            message.setText(Bundle.panel_draft(e.getMessage()));
+            message.setText(Bundle.panel_draft(e.getLocalizedMessage()));
         }
     }
 

@@ -59,7 +59,7 @@ final class CorrectDialog {
                 Entry entry = edited.with(fields.stream().map(JTextField::getText).toList(), day);
                 return Optional.of(new Answer(entry, why.getText().strip()));
             } catch (IllegalArgumentException e) {
-                message.setText(e.getMessage());
+                message.setText(e.getLocalizedMessage());
             }
         }
     }

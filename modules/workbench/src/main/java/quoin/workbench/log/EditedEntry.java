@@ -125,7 +125,7 @@ record EditedEntry(Entry entry, List<Field> fields) {
         try {
             return format.parse(id, text);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(Bundle.edit_problem(id.words(), e.getMessage()), e);
+            throw new IllegalArgumentException(Bundle.edit_problem(id.words(), e.getLocalizedMessage()), e);
         }
     }
 }

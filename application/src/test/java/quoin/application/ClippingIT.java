@@ -1,0 +1,47 @@
+package quoin.application;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** No text of any window or dialog is clipped on a small screen, in no language and on no ground. */
+@WindowTest
+class ClippingIT {
+
+    private static final List<String> LOOKS = List.of("com.formdev.flatlaf.FlatLightLaf", "com.formdev.flatlaf.FlatDarkLaf");
+    private static final int WINDOWS_AND_DIALOGS = 20;
+
+    @Test
+    void everyTextFits(Screen screen) throws IOException, InterruptedException {
+        List<String> languages = new ArrayList<>(Languages.others());
+        languages.add(0, "en");
+        List<String> clipped = new ArrayList<>();
+        for (String language : languages) {
+            for (String look : LOOKS) {
+                List<String> lines = told(screen, language, look);
+                String last = lines.isEmpty() ? "nothing" : lines.get(lines.size() - 1);
+                assertTrue(last.matches("looked at \\d+") && Integer.parseInt(last.replaceAll("\\D", "")) >= WINDOWS_AND_DIALOGS,
+                        language + " " + look + ": " + lines);
+                lines.subList(0, lines.size() - 1).forEach(line -> clipped.add(language + ", " + line));
+            }
+        }
+        assertEquals(List.of(), clipped.stream().distinct().toList());
+    }
+
+    private static List<String> told(Screen screen, String language, String look) throws IOException, InterruptedException {
+        ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Duser.language=" + language, "--add-opens=java.desktop/javax.swing=ALL-UNNAMED", "-cp",
+                System.getProperty("java.class.path"), EveryWindow.class.getName(), look);
+        builder.environment().put("DISPLAY", screen.display());
+        Process process = builder.redirectError(ProcessBuilder.Redirect.to(Path.of("target", "every-window-" + language + ".log").toFile())).start();
+        String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        process.waitFor();
+        return text.lines().toList();
+    }
+}
