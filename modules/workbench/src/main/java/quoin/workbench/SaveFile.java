@@ -72,7 +72,7 @@ public final class SaveFile {
             Files.write(file.toPath(), chosen.contents().get());
             return Optional.of(file);
         } catch (IOException | UncheckedIOException | JournalException e) {
-            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(Bundle.saveFile_failed(file, e.getMessage()),
+            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(Bundle.saveFile_failed(file, e.getLocalizedMessage()),
                     NotifyDescriptor.ERROR_MESSAGE));
             return Optional.empty();
         }
