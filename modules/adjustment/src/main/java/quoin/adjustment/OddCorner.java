@@ -3,12 +3,12 @@ package quoin.adjustment;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import quoin.adjustment.learn.Departure;
 import quoin.adjustment.learn.Suspect;
 import quoin.car.Corner;
+import quoin.quantities.Texts;
 
 /**
  * A corner that answered oddly over the rounds of the day, with the evidence: the single cause that explains the readings
@@ -25,6 +25,7 @@ import quoin.car.Corner;
  */
 public record OddCorner(Cause cause, Corner corner, double odds, double amount, double sd, Optional<Cause> rival,
         String words) {
+    private static final Texts TEXTS = Texts.of(OddCorner.class);
 
     /** Causes. */
     public enum Cause {
@@ -108,9 +109,8 @@ public record OddCorner(Cause cause, Corner corner, double odds, double amount, 
         Optional<Departure> other = ranked.stream().filter(d -> cause(d) != cause(best) || corner(prior, d) != corner(prior, best))
                 .filter(d -> d.logOdds() > best.logOdds() - RIVAL).findFirst();
         double odds = Math.exp(Math.min(best.logOdds(), 30));
-        String evidence = String.format(Locale.ROOT, " The readings are %s times likelier so than with a sound car.%s",
-                odds >= 1000 ? "over 1000" : String.format(Locale.ROOT, "%.0f", odds),
-                other.map(o -> " Nearly as good: " + brief(cause(o), corner(prior, o)) + ".").orElse(""));
+        String evidence = TEXTS.say("odd.evidence", odds >= 1000 ? TEXTS.say("odd.over") : Texts.figure("%.0f", odds),
+                other.map(o -> TEXTS.say("odd.rival", brief(cause(o), corner(prior, o)))).orElse(""));
         String words = words(prior, history, best) + evidence;
         double log = best.amount();
         Corner corner = corner(prior, best);
@@ -148,13 +148,8 @@ public record OddCorner(Cause cause, Corner corner, double odds, double amount, 
     }
 
     private static String brief(Cause cause, Corner corner) {
-        return switch (cause) {
-            case SEIZED_RING -> corner + " ring seized";
-            case BUMP_STOP -> corner + " on its bump stop";
-            case MISCOUNT -> corner + " turns miscounted";
-            case WRONG_SPRING -> corner + " with another spring";
-            case BAR_CONNECTED -> (corner.isFront() ? "front" : "rear") + " bar connected";
-        };
+        return cause == Cause.BAR_CONNECTED ? TEXTS.say(corner.isFront() ? "odd.brief.bar.front" : "odd.brief.bar.rear")
+                : TEXTS.say("odd.brief." + cause, corner.words());
     }
 
     private static String words(LearningPrior prior, List<SettledReading> history, Departure d) {
@@ -165,21 +160,21 @@ public record OddCorner(Cause cause, Corner corner, double odds, double amount, 
             case MISCOUNT -> {
                 double counted = counted(history, d);
                 double real = counted + d.amount();
-                yield String.format(Locale.ROOT, "%s answers oddly in round %d: %.2f turns %s recorded, %.2f turns %s fit (±%.2f)."
-                        + " Count again or measure the thread.", prior.adjusters().get(d.suspect().index()).id(),
-                        round(history, d.suspect().at()), Math.abs(counted), counted < 0 ? "down" : "up", Math.abs(real),
-                        real < 0 ? "down" : "up", 2 * d.sd());
+                yield TEXTS.say("odd.miscount", prior.adjusters().get(d.suspect().index()).id(), round(history, d.suspect().at()),
+                        Texts.figure("%.2f", Math.abs(counted)), way(counted), Texts.figure("%.2f", Math.abs(real)), way(real),
+                        Texts.figure("%.2f", 2 * d.sd()));
             }
-            case SEIZED_RING -> String.format(Locale.ROOT, "%s does %.0f %% (±%.0f) of the lift it should, in every round: is the"
-                    + " ring seized and turning with the spring, or its pitch another than given?",
-                    prior.adjusters().get(d.suspect().index()).id(), 100 * (1 + d.amount()), 200 * d.sd());
-            case WRONG_SPRING -> String.format(Locale.ROOT, "%s answers like a wheel rate of %.0f N/mm (±%.0f) where %.0f was"
-                    + " believed: another spring or motion ratio than given?", corner, rate * factor, 2 * rate * factor * d.sd(), rate);
-            case BUMP_STOP -> String.format(Locale.ROOT, "%s acts %.1f times as stiff from round %d on: look for a bump stop touched,"
-                    + " coils bound, or a droop stop.", corner, factor, round(history, d.suspect().at()));
-            case BAR_CONNECTED -> String.format(Locale.ROOT, "The %s axle answers as if its anti-roll bar were connected (bar"
-                    + " %.0f %% of a wheel rate): look at its links.", corner.isFront() ? "front" : "rear", 100 * factor);
+            case SEIZED_RING -> TEXTS.say("odd.seized", prior.adjusters().get(d.suspect().index()).id(),
+                    Texts.figure("%.0f", 100 * (1 + d.amount())), Texts.figure("%.0f", 200 * d.sd()));
+            case WRONG_SPRING -> TEXTS.say("odd.spring", corner.words(), Texts.figure("%.0f", rate * factor),
+                    Texts.figure("%.0f", 2 * rate * factor * d.sd()), Texts.figure("%.0f", rate));
+            case BUMP_STOP -> TEXTS.say("odd.bump", corner.words(), Texts.figure("%.1f", factor), round(history, d.suspect().at()));
+            case BAR_CONNECTED -> TEXTS.say(corner.isFront() ? "odd.bar.front" : "odd.bar.rear", Texts.figure("%.0f", 100 * factor));
         };
+    }
+
+    private static String way(double turns) {
+        return TEXTS.say(turns < 0 ? "way.down" : "way.up");
     }
 
     /** Round of a reading: readings after turns, counted from 1. */

@@ -1,7 +1,7 @@
 package quoin.adjustment;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
+import quoin.quantities.Texts;
 
 /**
  * Why the first plan is first, in numbers and in one line.
@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  */
 public record PlanReason(Kind kind, int visits, double probability, double sureEnough, OptionalDouble withFewer,
         OptionalDouble withMore) {
+    private static final Texts TEXTS = Texts.of(PlanReason.class);
 
     /** The rules, in the order in which they are tried. */
     public enum Kind {
@@ -28,42 +29,32 @@ public record PlanReason(Kind kind, int visits, double probability, double sureE
         SMALLEST_ERRORS
     }
 
-    /** The reason in one line of English. */
+    /** The reason in one line. */
     public String sentence() {
         String chance = percent(probability);
-        String fewer = withFewer.isPresent() ? "; fewer corners reach " + percent(withFewer.getAsDouble()) : "";
-        String more = withMore.isPresent() ? "; more corners reach " + percent(withMore.getAsDouble()) : "";
+        String fewer = withFewer.isPresent() ? TEXTS.say("reason.fewer", percent(withFewer.getAsDouble())) : "";
+        String more = withMore.isPresent() ? TEXTS.say("reason.more", percent(withMore.getAsDouble())) : "";
         return switch (kind) {
-            case NOTHING_TO_TURN -> "Leave it: with nothing turned it is inside tolerance with " + chance + ".";
-            case FEWEST_VISITS -> "Fewest corners for " + percent(sureEnough) + " certainty: " + corners()
-                    + " and ends inside tolerance with " + chance + fewer + more + ".";
-            case MOST_LIKELY -> "Best chance: " + corners() + " and ends inside tolerance with " + chance
-                    + ", short of " + percent(sureEnough) + fewer + more + ".";
-            case SMALLEST_ERRORS -> "No plan is likely to bring every reading inside tolerance (at best "
-                    + percent(Math.max(probability, Math.max(withFewer.orElse(0), withMore.orElse(0))))
-                    + "); this one leaves the smallest errors for its visits: " + corners() + ".";
+            case NOTHING_TO_TURN -> TEXTS.say("reason.nothing", chance);
+            case FEWEST_VISITS -> TEXTS.say("reason.fewest", percent(sureEnough), corners(), chance, fewer, more);
+            case MOST_LIKELY -> TEXTS.say("reason.likeliest", corners(), chance, percent(sureEnough), fewer, more);
+            case SMALLEST_ERRORS -> TEXTS.say("reason.smallest",
+                    percent(Math.max(probability, Math.max(withFewer.orElse(0), withMore.orElse(0)))), corners());
         };
     }
 
     private String corners() {
-        return switch (visits) {
-            case 0 -> "turns nothing";
-            case 1 -> "visits one corner";
-            case 2 -> "visits two corners";
-            case 3 -> "visits three corners";
-            case 4 -> "visits four corners";
-            default -> "makes " + visits + " visits";
-        };
+        return visits <= 4 ? TEXTS.say("visits." + visits) : TEXTS.say("visits.n", visits);
     }
 
     /** Whole per cent, and never 0 % or 100 %: no reading is that certain. */
     private static String percent(double probability) {
         if (probability > 0.99) {
-            return "over 99 %";
+            return TEXTS.say("percent.over");
         }
         if (probability < 0.01) {
-            return "under 1 %";
+            return TEXTS.say("percent.under");
         }
-        return String.format(Locale.ROOT, "%.0f %%", 100 * probability);
+        return Texts.figure("%.0f %%", 100 * probability);
     }
 }

@@ -2,7 +2,6 @@ package quoin.adjustment;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -11,9 +10,11 @@ import quoin.adjustment.ReadingDoubt.Level;
 import quoin.adjustment.learn.Departure;
 import quoin.adjustment.learn.Suspect;
 import quoin.car.Corner;
+import quoin.quantities.Texts;
 
 /** Single causes that would explain an odd reading, and the likeliest of them in words. */
 final class ReadingCauses {
+    private static final Texts TEXTS = Texts.of(ReadingCauses.class);
 
     private static final double G = 9.80665;
     /** How far off a wrong load, a wrong height and a wrong count usually are (common practice, no source). */
@@ -103,9 +104,8 @@ final class ReadingCauses {
                         SettledReading swapped = reading.withFigure(i, other.getAsDouble()).withFigure(j, one.getAsDouble());
                         double odds = Learner.logEvidence(prior, with(swapped)) - plain;
                         out.add(new Explained(odds, new ReadingDoubt(Level.ERROR, Cause.CORNERS_EXCHANGED,
-                                OptionalInt.of(i), String.format(Locale.ROOT, "The %ss of %s and %s look exchanged: %s and"
-                                + " %s fit the other readings.", first == 0 ? "load" : "height", corner(i), corner(j),
-                                figure(i, other.getAsDouble()), figure(j, one.getAsDouble())), other)));
+                                OptionalInt.of(i), TEXTS.say(first == 0 ? "exchanged.loads" : "exchanged.heights",
+                                corner(i).words(), corner(j).words(), figure(i, other.getAsDouble()), figure(j, one.getAsDouble())), other)));
                     }
                 }
             }
@@ -140,19 +140,19 @@ final class ReadingCauses {
         double wanted = read - d.amount();
         Optional<TypingSlip> slip = TypingSlip.of(read / unit, wanted / unit, Math.max(3 * d.sd() / unit, 0.3), row < 4)
                 .filter(s -> Math.abs(s.value() * unit - read) >= least(row));
-        String expected = String.format(Locale.ROOT, "%s reads %s; the other readings allow %s ±%.1f", place(row),
-                figure(row, read), figure(row, wanted), 2 * d.sd() / unit);
+        String within = Texts.figure("%.1f", 2 * d.sd() / unit);
         if (slip.isPresent()) {
             double meant = slip.get().value();
-            String why = slip.get().kind() == TypingSlip.Kind.POUNDS ? " Is that scale set to pounds?" : "";
+            String why = slip.get().kind() == TypingSlip.Kind.POUNDS ? TEXTS.say("figure.pounds") : "";
             return new Explained(d.logOdds() + SLIP_BONUS, new ReadingDoubt(Level.ERROR, ReadingCheck.cause(slip.get().kind()),
-                    OptionalInt.of(row), String.format(Locale.ROOT, "%s. Did you mean %s?%s", expected, figure(row, meant * unit), why),
+                    OptionalInt.of(row), TEXTS.say("figure.slip", place(row), figure(row, read), figure(row, wanted), within,
+                            figure(row, meant * unit), why),
                     OptionalDouble.of(meant * unit)));
         }
         Cause cause = row < 4 ? Cause.SCALE : Cause.HEIGHT;
-        String todo = row < 4 ? String.format(Locale.ROOT, " (%.1f %% off). Zero that scale, free the wheel of any chock, and"
-                + " read again; if it stays, exchange two scales.", 100 * d.amount() / wanted) : ". Read that height again.";
-        return new Explained(d.logOdds(), new ReadingDoubt(Level.WARNING, cause, OptionalInt.of(row), expected + todo,
+        String words = TEXTS.say(row < 4 ? "figure.scale" : "figure.height", place(row), figure(row, read), figure(row, wanted), within,
+                Texts.figure("%.1f", 100 * d.amount() / wanted));
+        return new Explained(d.logOdds(), new ReadingDoubt(Level.WARNING, cause, OptionalInt.of(row), words,
                 OptionalDouble.empty()));
     }
 
@@ -161,37 +161,37 @@ final class ReadingCauses {
         double counted = reading.turns().get(d.suspect().index());
         double real = counted + d.amount();
         double near = Math.max(3 * d.sd(), 0.1);
-        String fits = String.format(Locale.ROOT, "the readings fit %.2f turns %s ±%.2f", Math.abs(real), real < 0 ? "down" : "up",
-                2 * d.sd());
         if (counted == 0) {
-            return doubt(Cause.PAD_OR_UNRECORDED_TURN, String.format(Locale.ROOT, "%s acts as if it had been %s by %.1f mm since"
-                    + " the last reading, with no turn recorded there. Look at its pad, and whether a ring was turned.",
-                    adjuster.corner(), real > 0 ? "raised" : "lowered", Math.abs(real * adjuster.liftMmPerTurn())));
+            return doubt(Cause.PAD_OR_UNRECORDED_TURN, TEXTS.say(real > 0 ? "moved.raised" : "moved.lowered",
+                    adjuster.corner().words(), Texts.figure("%.1f", Math.abs(real * adjuster.liftMmPerTurn()))));
         }
-        String recorded = String.format(Locale.ROOT, "%s is recorded as %.2f turns %s; ", adjuster.id(), Math.abs(counted),
-                counted < 0 ? "down" : "up");
+        Object[] told = {adjuster.id(), Texts.figure("%.2f", Math.abs(counted)), way(counted), Texts.figure("%.2f", Math.abs(real)), way(real),
+            Texts.figure("%.2f", 2 * d.sd())};
         if (Math.abs(real + counted) < near && Math.abs(counted) > near) {
-            return doubt(Cause.TURNED_THE_OTHER_WAY, recorded + fits + ": turned the other way?");
+            return doubt(Cause.TURNED_THE_OTHER_WAY, TEXTS.say("turns.otherWay", told));
         }
         if (Math.abs(real) < near) {
-            return doubt(Cause.NOT_TURNED, recorded + "the readings show no turn there. Was it done, or does the ring stick?");
+            return doubt(Cause.NOT_TURNED, TEXTS.say("turns.none", told));
         }
-        return doubt(Cause.MISCOUNTED, recorded + fits + ". Count again, or measure the thread.");
+        return doubt(Cause.MISCOUNTED, TEXTS.say("turns.miscounted", told));
     }
 
     private ReadingDoubt moved(Departure d) {
         boolean lateral = d.suspect().index() == 1;
-        String way = lateral ? d.amount() > 0 ? "to the left" : "to the right" : d.amount() > 0 ? "forward" : "rearward";
+        String way = lateral ? d.amount() > 0 ? "left" : "right" : d.amount() > 0 ? "forward" : "rearward";
         List<CornerSpring> c = prior.corners();
         double span = lateral ? (c.get(0).yMm() - c.get(1).yMm() + c.get(2).yMm() - c.get(3).yMm()) / 2
                 : (c.get(0).xMm() + c.get(1).xMm() - c.get(2).xMm() - c.get(3).xMm()) / 2;
         double totalN = java.util.stream.IntStream.range(0, 4).mapToDouble(i -> reading.figure(i).orElse(0)).sum();
-        String share = String.format(Locale.ROOT, "The %s share changed by %+.2f points, and adjusters cannot change it: ",
-                lateral ? "left" : "front", 100 * d.amount() / span / totalN);
         double mm = Math.abs(d.amount()) / G / DRIVER_KG;
+        String driver = TEXTS.say("driver." + way, Texts.figure("%.0f", DRIVER_KG), Texts.figure("%.0f", mm));
         return new ReadingDoubt(mm < FIDGET_MM ? Level.INFO : Level.WARNING, Cause.DRIVER_MOVED, OptionalInt.empty(),
-                (totalN > 0 ? share : "") + String.format(Locale.ROOT, "as if a driver of %.0f kg sat %.0f mm further %s."
-                + " Sit in the race position and read again.", DRIVER_KG, mm, way), OptionalDouble.empty());
+                totalN > 0 ? TEXTS.say(lateral ? "share.left" : "share.front", Texts.figure("%+.2f", 100 * d.amount() / span / totalN), driver)
+                : driver, OptionalDouble.empty());
+    }
+
+    private static String way(double turns) {
+        return TEXTS.say(turns < 0 ? "way.down" : "way.up");
     }
 
     private static ReadingDoubt doubt(Cause cause, String words) {
@@ -203,11 +203,11 @@ final class ReadingCauses {
     }
 
     static String place(int row) {
-        return corner(row) + (row < 4 ? " load" : " height");
+        return TEXTS.say(row < 4 ? "place.load" : "place.height", corner(row).words());
     }
 
     /** A figure as shown: kg or mm. */
     static String figure(int row, double value) {
-        return row < 4 ? String.format(Locale.ROOT, "%.1f kg", value / G) : String.format(Locale.ROOT, "%.1f mm", value);
+        return row < 4 ? Texts.figure("%.1f kg", value / G) : Texts.figure("%.1f mm", value);
     }
 }

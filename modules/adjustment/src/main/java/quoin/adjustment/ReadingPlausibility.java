@@ -3,16 +3,17 @@ package quoin.adjustment;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import quoin.adjustment.ReadingDoubt.Cause;
 import quoin.adjustment.ReadingDoubt.Level;
+import quoin.quantities.Texts;
 
 /** What a reading must satisfy whatever the springs: sizes alike, a flat frame, a total that stays. */
 final class ReadingPlausibility {
+    private static final Texts TEXTS = Texts.of(ReadingPlausibility.class);
 
     private static final double G = 9.80665;
     /** No corner of a car carries, or stands, four times what the middle one does. */
@@ -53,10 +54,9 @@ final class ReadingPlausibility {
         double unit = row < 4 ? G : 1;
         Optional<TypingSlip> slip = TypingSlip.of(value / unit, middle / unit, 0.75 * middle / unit, false)
                 .filter(s -> s.kind() == TypingSlip.Kind.DECIMAL_POINT);
-        String words = String.format(Locale.ROOT, "%s of %s does not go with the other corners, about %s.",
-                ReadingCauses.place(row), ReadingCauses.figure(row, value), ReadingCauses.figure(row, middle));
-        return new ReadingDoubt(Level.ERROR, Cause.DECIMAL_POINT, OptionalInt.of(row), slip.map(s -> words + " Did you mean "
-                + ReadingCauses.figure(row, s.value() * unit) + "?").orElse(words + " Type it again."),
+        String todo = slip.map(s -> TEXTS.say("scale.meant", ReadingCauses.figure(row, s.value() * unit))).orElseGet(() -> TEXTS.say("scale.again"));
+        String words = TEXTS.say("scale.out", ReadingCauses.place(row), ReadingCauses.figure(row, value), ReadingCauses.figure(row, middle), todo);
+        return new ReadingDoubt(Level.ERROR, Cause.DECIMAL_POINT, OptionalInt.of(row), words,
                 slip.map(s -> OptionalDouble.of(s.value() * unit)).orElse(OptionalDouble.empty()));
     }
 
@@ -76,8 +76,8 @@ final class ReadingPlausibility {
         if (Math.abs(twist) < SIGMAS * sd) {
             return Optional.empty();
         }
-        String tilts = String.format(Locale.ROOT, "The front tilts %+.1f mm (LF less RF) and the rear %+.1f mm: a stiff frame"
-                + " has one tilt.", difference(reading, 4), difference(reading, 6));
+        String tilts = TEXTS.say("frame.tilts", Texts.figure("%+.1f", difference(reading, 4)), Texts.figure("%+.1f", difference(reading, 6)),
+                ReadingCauses.corner(0).words(), ReadingCauses.corner(1).words());
         int best = -1;
         TypingSlip slip = null;
         for (int i = 0; i < 4; i++) {
@@ -90,10 +90,10 @@ final class ReadingPlausibility {
         }
         if (slip == null) {
             return Optional.of(new ReadingDoubt(Level.WARNING, Cause.FRAME_NOT_FLAT, OptionalInt.empty(),
-                    tilts + " Read the four heights again.", OptionalDouble.empty()));
+                    TEXTS.say("frame.again", tilts), OptionalDouble.empty()));
         }
         return Optional.of(new ReadingDoubt(Level.WARNING, ReadingCheck.cause(slip.kind()), OptionalInt.of(best),
-                String.format(Locale.ROOT, "%s Did you mean %.1f mm at %s?", tilts, slip.value(), ReadingCauses.corner(best)),
+                TEXTS.say("frame.meant", tilts, Texts.figure("%.1f", slip.value()), ReadingCauses.corner(best).words()),
                 OptionalDouble.of(slip.value())));
     }
 
@@ -141,9 +141,8 @@ final class ReadingPlausibility {
         if (Math.abs(change) < Math.max(TOTAL_SIGMAS * sd, LEAST_TOTAL_N)) {
             return Optional.empty();
         }
-        return Optional.of(new ReadingDoubt(Level.WARNING, Cause.TOTAL_CHANGED, OptionalInt.empty(), String.format(Locale.ROOT,
-                "The total reads %.1f kg where it was %.1f (±%.1f), and adjusters cannot change it: a scale's zero has moved, or"
-                + " something was put in or taken out. Zero the scales and read again.", now.getAsDouble() / G, was / G, 2 * sd / G),
+        return Optional.of(new ReadingDoubt(Level.WARNING, Cause.TOTAL_CHANGED, OptionalInt.empty(), TEXTS.say("total.changed",
+                Texts.figure("%.1f", now.getAsDouble() / G), Texts.figure("%.1f", was / G), Texts.figure("%.1f", 2 * sd / G)),
                 OptionalDouble.empty()));
     }
 
@@ -169,9 +168,7 @@ final class ReadingPlausibility {
         }
         int worst = IntStream.range(0, 8).boxed().max((a, b) -> Double.compare(Math.abs(off[a]) / forecast.readingSd(a),
                 Math.abs(off[b]) / forecast.readingSd(b))).orElseThrow();
-        return Optional.of(new ReadingDoubt(Level.WARNING, Cause.UNEXPLAINED, OptionalInt.of(worst), String.format(Locale.ROOT,
-                "The readings moved otherwise than predicted; %s reads %s where %s was expected. Settle the car and read again"
-                + " before anything is turned.", ReadingCauses.place(worst), ReadingCauses.figure(worst, reading.figure(worst)
-                .orElseThrow()), ReadingCauses.figure(worst, forecast.mean().get(worst))), OptionalDouble.empty()));
+        return Optional.of(new ReadingDoubt(Level.WARNING, Cause.UNEXPLAINED, OptionalInt.of(worst), TEXTS.say("jump", ReadingCauses.place(worst),
+                ReadingCauses.figure(worst, reading.figure(worst).orElseThrow()), ReadingCauses.figure(worst, forecast.mean().get(worst))), OptionalDouble.empty()));
     }
 }

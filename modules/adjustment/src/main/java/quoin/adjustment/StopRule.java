@@ -1,8 +1,8 @@
 package quoin.adjustment;
 
 import java.util.List;
-import java.util.Locale;
 import quoin.adjustment.learn.NextReading;
+import quoin.quantities.Texts;
 
 /**
  * When to stop. The work ends when the probability that every goal is met, friction-free, reaches
@@ -16,6 +16,7 @@ import quoin.adjustment.learn.NextReading;
  *     above 1 for never
  */
 public record StopRule(double enoughProbability, double leastGain, double readAgainChance) {
+    private static final Texts TEXTS = Texts.of(StopRule.class);
 
     /**
      * The usual rule: 85 %, or less than ten points to gain; read again when that settles it with a chance of one in
@@ -48,7 +49,7 @@ public record StopRule(double enoughProbability, double leastGain, double readAg
         double after = advice.probabilityAfter();
         if (now >= enoughProbability) {
             return new NextStep(NextStep.Action.STOP_INSIDE, advice, now, after, after, 1, text(
-                    "inside with a probability of %.0f %%; %.0f %% was asked", now, enoughProbability));
+                    "stop.inside", now, enoughProbability));
         }
         double[] turns = new double[stepTurns.length];
         for (int a = 0; a < turns.length; a++) {
@@ -64,21 +65,20 @@ public record StopRule(double enoughProbability, double leastGain, double readAg
         boolean hardlyGains = now > 1 - enoughProbability && after - now < leastGain || !advice.turnsAnything();
         if (settling || readAgainChance <= 1 && belief.history().size() == 1 && hardlyGains) {
             return new NextStep(NextStep.Action.READ_AGAIN, advice, now, after, twice, settles, settling ? text(
-                    "one more settled reading: inside with %.0f %% now, and a second reading settles it with a chance"
-                    + " of %.0f %%", now, settles) : text(
-                    "one more settled reading: by a single reading inside with %.0f %% only; %.0f %% was asked",
+                    "stop.settles", now, settles) : text(
+                    "stop.single",
                     now, enoughProbability));
         }
         if (gain < leastGain && (turnedAlready || !advice.turnsAnything())) {
             return new NextStep(NextStep.Action.STOP_NO_GAIN, advice, now, after, twice, settles, text(
-                    "stop: inside with %.0f %%, and the next round gains less than the noise (%.0f %% after it)",
+                    "stop.noGain",
                     now, Math.max(after, now)));
         }
         return new NextStep(NextStep.Action.TURN, advice, now, after, twice, settles, text(
-                "turn: inside with %.0f %% now, %.0f %% after the turns", now, after));
+                "stop.turn", now, after));
     }
 
-    private static String text(String pattern, double first, double second) {
-        return String.format(Locale.ROOT, pattern, first * 100, second * 100);
+    private static String text(String key, double first, double second) {
+        return TEXTS.say(key, Texts.figure("%.0f %%", first * 100), Texts.figure("%.0f %%", second * 100));
     }
 }
