@@ -62,9 +62,9 @@ public final class EveryWindow {
     private static final int LOOK_FOR_DIALOGS_MS = 300;
     private static final long SEED = 23;
 
-    /** Dialogs that ask for a file or open a window instead. */
+    /** Actions that ask for a file, open a window or paint a page instead, and what needs a user folder. */
     private static final Pattern NO_DIALOG = Pattern.compile(".*\\.(ExportDay|ImportReadings|OpenFolder|ShareCar|TakeInCar|OpenDay|CloseFile"
-            + "|Rehearse|OpenSeatView|Help|Workings)Action|.*\\.AnglesBeforeAndAfter");
+            + "|Rehearse|OpenSeatView|Help|Workings|ShowSheet|ShowLastTime|TypeInSheet|PartDay|Units)Action|.*\\.AnglesBeforeAndAfter");
 
     private final JFrame frame = new JFrame();
     private int looked;
@@ -112,8 +112,14 @@ public final class EveryWindow {
         System.setProperty("org.openide.util.Lookup", TestLookup.class.getName());
         System.setProperty("quoin.library", Files.createTempDirectory(Path.of("target"), "windows-library").toString());
         UIManager.setLookAndFeel(arguments[0]);
-        new EveryWindow().run(Files.createTempDirectory(Path.of("target"), "windows"));
-        System.exit(0);
+        try {
+            new EveryWindow().run(Files.createTempDirectory(Path.of("target"), "windows"));
+            System.exit(0);
+        } catch (InvocationTargetException e) {
+            // The event thread would keep the process alive.
+            e.printStackTrace();
+            System.exit(1);
+        }
     }
 
     private void run(Path folder) throws IOException, InterruptedException, InvocationTargetException {
@@ -138,9 +144,6 @@ public final class EveryWindow {
                 dialogs.takers.clear();
                 for (Component content : contents) {
                     look(action, () -> content, null);
-                }
-                if (contents.isEmpty()) {
-                    System.out.println(action + " opened no dialog");
                 }
             }
         }
