@@ -140,7 +140,7 @@ enum ScaleTest {
 
         @Override
         public String toString() {
-            return one + " \u2194 " + two;
+            return one.words() + " \u2194 " + two.words();
         }
     }
 }
