@@ -83,7 +83,7 @@ public final class Kills {
             return entry;
         }
         Map<ReadingId, Double> values = new LinkedHashMap<>(reading.values());
-        reading.measured().get().raw().forEach((id, shown) -> values.put(ReadingId.parse(id), Double.valueOf(shown)));
+        values.replaceAll((id, right) -> reading.measured().get().raw(id.toString()).map(Double::valueOf).orElse(right));
         return new Entry.Reading(reading.header(), values, reading.typed(), reading.source());
     }
 
