@@ -54,7 +54,7 @@ final class ChangeTable extends JPanel {
                 format.changeNumber(id, after - line.getValue()),
                 target.map(t -> format.bandNumber(id, t.value(), t.tolerance())).orElse("")};
             for (int i = 0; i < texts.length; i++) {
-                table.add(Looks.label(texts[i], 1.05, i == 2 ? Font.BOLD : Font.PLAIN), column(i, row));
+                table.add(Looks.label(texts[i], 1, i == 2 ? Font.BOLD : Font.PLAIN), column(i, row));
             }
             JLabel verdict = Looks.label("", 1, Font.PLAIN);
             target.filter(t -> read).map(t -> words(id, after, t, format)).ifPresent(v -> {
@@ -74,7 +74,7 @@ final class ChangeTable extends JPanel {
         GridBagConstraints cell = Looks.closeCell(column, row, 0);
         boolean figures = column >= 1 && column <= LAST_FIGURES;
         cell.anchor = figures ? GridBagConstraints.BASELINE_TRAILING : GridBagConstraints.BASELINE_LEADING;
-        cell.insets.left = Looks.em(column == 0 ? 0.1 : 0.5);
+        cell.insets.left = Looks.em(column == 0 ? 0.1 : 0.25);
         return cell;
     }
 

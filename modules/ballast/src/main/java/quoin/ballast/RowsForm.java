@@ -68,8 +68,9 @@ final class RowsForm extends JPanel {
         for (int i = 0; i < columns.size(); i++) {
             Column column = columns.get(i);
             String head = Bundle.form_unit(column.head(), units.preferences().unit(column.dimension()).symbol());
-            grid.add(Looks.label(head, 1, Font.BOLD), Looks.closeCell(1 + i, 0, i == columns.size() - 1 ? 1 : 0));
+            grid.add(Looks.label(head, 1, Font.BOLD), Looks.closeCell(1 + i, 0, 0));
         }
+        grid.add(Looks.label("", 1, Font.PLAIN), Looks.closeCell(1 + columns.size(), 0, 1));
         for (int row = 0; row <= lines.size(); row++) {
             addLine(row, row < lines.size() ? Optional.of(lines.get(row)) : Optional.empty(), units);
         }
@@ -90,7 +91,7 @@ final class RowsForm extends JPanel {
             if (line.isPresent()) {
                 field.setText(QuantityFormat.of(units.preferences()).number(line.get().figures().get(i), columns.get(i).dimension()));
             }
-            grid.add(field, Looks.closeCell(1 + i, row + 1, i == columns.size() - 1 ? 1 : 0));
+            grid.add(field, Looks.closeCell(1 + i, row + 1, 0));
             figures.add(field);
         }
         fields.add(figures);
