@@ -27,6 +27,8 @@ final class Form extends JPanel {
 
     private static final long serialVersionUID = 1L;
     private static final int COLUMNS = 5;
+    /** A row of more fields than this has narrower ones, so that it fits beside another column. */
+    private static final int WIDE_ROW = 4;
 
     /** One field. */
     final class Figure {
@@ -133,7 +135,7 @@ final class Form extends JPanel {
         head.add(unit(dimension), Looks.closeCell(1, 0, 1));
         List<Figure> added = new ArrayList<>();
         for (int i = 0; i < heads.size(); i++) {
-            Figure figure = new Figure(Bundle.form_spoken(label, heads.get(i)), dimension, heads.size() > 4 ? COLUMNS - 1 : COLUMNS);
+            Figure figure = new Figure(Bundle.form_spoken(label, heads.get(i)), dimension, heads.size() > WIDE_ROW ? COLUMNS - 2 : COLUMNS - 1);
             JLabel name = Looks.label(heads.get(i), 1, Font.BOLD);
             name.setLabelFor(figure.field());
             line.add(name, Looks.closeCell(2 * i, 0, 0));

@@ -38,6 +38,8 @@ final class DifferenceChart {
     /** Differences beyond this are drawn here with their figure: one slip would hide all others. */
     private static final double MOST = 8;
     private static final double LEAST = 2.5;
+    /** Half the picture beside the farthest dot, in its distance: its figure stands there. */
+    private static final double ROOM_FOR_FIGURE = 1.9;
 
     /** Height of a row in which its name can be read, of the axis below, and of a chart of few rows, em. */
     private static final double ROW_EM = 1.5;
@@ -93,7 +95,7 @@ final class DifferenceChart {
         for (int i = 0; i < lines.size(); i++) {
             double bands = inBands(lines.get(i));
             (isBeyond(lines.get(i)) ? moved : still).add(bands, i);
-            widest = Math.max(widest, Math.abs(bands) * 1.5);
+            widest = Math.max(widest, Math.abs(bands) * ROOM_FOR_FIGURE);
         }
         XYSeriesCollection data = new XYSeriesCollection(moved);
         data.addSeries(still);
