@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 
@@ -22,6 +23,7 @@ public final class Fuzzer {
     private static final int SECONDS = Integer.getInteger("quoin.fuzz",
             Integer.parseInt(System.getenv().getOrDefault("QUOIN_FUZZ", "0")));
     private static final int HANG_SECONDS = 60;
+    private static final int LATEST_SECONDS = 300;
     private static final int DAMAGED = 300;
     private static final int MOST_BYTES = 20_000;
 
@@ -51,7 +53,11 @@ public final class Fuzzer {
                 "-rss_limit_mb=2048", "-artifact_prefix=" + work + "/", corpus.toString()));
         Path log = work.resolve("log");
         Process fuzzer = new ProcessBuilder(command).directory(work.toFile()).redirectErrorStream(true).redirectOutput(log.toFile()).start();
-        int exit = fuzzer.waitFor();
+        if (!fuzzer.waitFor(SECONDS + LATEST_SECONDS, TimeUnit.SECONDS)) {
+            fuzzer.destroyForcibly().waitFor();
+            Assertions.fail(target.getSimpleName() + " did not end: " + Files.readString(log, StandardCharsets.ISO_8859_1));
+        }
+        int exit = fuzzer.exitValue();
         String told = Files.readString(log, StandardCharsets.ISO_8859_1);
         Assumptions.assumeFalse(told.contains("UnsatisfiedLinkError") || told.contains("Failed to load native"), "no native fuzzer here");
         Assertions.assertEquals(0, exit, () -> target.getSimpleName() + ": " + told.substring(Math.max(0, told.length() - 6000)));
