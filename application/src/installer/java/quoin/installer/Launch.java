@@ -59,7 +59,10 @@ public final class Launch {
             if (Files.deleteIfExists(user.resolve("var").resolve("restart")) && program.isPresent()) {
                 List<String> command = new ArrayList<>(List.of(program.get()));
                 command.addAll(folders(args));
-                new ProcessBuilder(command).inheritIO().start();
+                ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
+                // What the packaged launcher tells itself; a launcher that finds it takes its options for those of Java.
+                builder.environment().keySet().removeIf(name -> name.startsWith("_JPACKAGE"));
+                builder.start();
             }
         } catch (IOException e) {
             System.err.println("Quoin could not start anew: " + e.getMessage());
