@@ -8,11 +8,10 @@ import java.awt.event.ActionListener;
 import java.awt.event.KeyEvent;
 import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
-import java.io.File;
-import java.io.IOException;
-import java.nio.file.Files;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -26,13 +25,13 @@ import org.openide.DialogDescriptor;
 import org.openide.DialogDisplayer;
 import org.openide.NotifyDescriptor;
 import org.openide.awt.Mnemonics;
-import org.openide.filesystems.FileChooserBuilder;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.RequestProcessor;
 import quoin.setupsheet.content.LastTime;
 import quoin.setupsheet.page.Face;
 import quoin.setupsheet.page.Paper;
 import quoin.workbench.Looks;
+import quoin.workbench.SaveFile;
 
 /** The sheet as it comes out of the printer, to look at, save and print. */
 @Messages({"TITLE_Sheet=Set-up sheet", "BTN_SavePdf=Save as &PDF...", "BTN_SaveText=Save as &text...", "BTN_Print=P&rint...",
@@ -40,9 +39,7 @@ import quoin.workbench.Looks;
     "BTN_LastTime=Last time, &now, change",
     "LBL_NoLastTime=This car was not read on an earlier day. Arrow keys scroll, + and - make it larger and smaller",
     "LBL_Sheet=Set-up sheet as printed", "LBL_Scroll=Arrow keys scroll, + and - make it larger and smaller",
-    "# {0} - file", "# {1} - what went wrong",
-    "MSG_NotSaved=The sheet could not be saved as {0}: {1}. Choose another folder.",
-    "# {0} - file", "MSG_Exists={0} exists already. Write over it?",
+    "FORM_Pdf=As printed (*.pdf)", "FORM_Text=Plain text (*.txt)",
     "# {0} - what went wrong",
     "MSG_NotPrinted=The sheet was not printed: {0}. Save it as PDF and print that instead."})
 final class SheetDialog {
@@ -86,8 +83,8 @@ final class SheetDialog {
         JButton text = button(Bundle.BTN_SaveText());
         JButton print = button(Bundle.BTN_Print());
         JButton close = button(Bundle.BTN_Close());
-        pdf.addActionListener(e -> save(".pdf", sheet.pdf(view.pages())));
-        text.addActionListener(e -> save(".txt", sheet.text()));
+        pdf.addActionListener(e -> save(Bundle.FORM_Pdf(), "pdf", () -> sheet.pdf(view.pages())));
+        text.addActionListener(e -> save(Bundle.FORM_Text(), "txt", sheet::text));
         print.addActionListener(e -> print());
         DialogDescriptor dialog = new DialogDescriptor(content, Bundle.TITLE_Sheet(), true, new Object[] {pdf, print, text, close}, close,
                 DialogDescriptor.DEFAULT_ALIGN, null, null);
@@ -165,21 +162,8 @@ final class SheetDialog {
         return button;
     }
 
-    private static void save(String extension, byte[] contents) {
-        File chosen = new FileChooserBuilder(SheetDialog.class).setTitle(Bundle.TITLE_Sheet()).showSaveDialog();
-        if (chosen == null) {
-            return;
-        }
-        File file = chosen.getName().contains(".") ? chosen : new File(chosen.getParentFile(), chosen.getName() + extension);
-        if (file.exists() && DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(Bundle.MSG_Exists(file),
-                NotifyDescriptor.OK_CANCEL_OPTION)) != NotifyDescriptor.OK_OPTION) {
-            return;
-        }
-        try {
-            Files.write(file.toPath(), contents);
-        } catch (IOException e) {
-            say(Bundle.MSG_NotSaved(file, e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE);
-        }
+    private static void save(String words, String extension, Supplier<byte[]> contents) {
+        SaveFile.ask(SheetDialog.class, Bundle.TITLE_Sheet(), List.of(new SaveFile.Form(words, extension, contents)));
     }
 
     private void print() {
