@@ -4,7 +4,6 @@ import java.awt.BorderLayout;
 import java.awt.Font;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JLabel;
@@ -12,6 +11,7 @@ import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.ReadingId;
 import quoin.car.Target;
+import quoin.quantities.Texts;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
 import quoin.workbench.Mark;
@@ -50,7 +50,7 @@ final class ChangeTable extends JPanel {
             double after = then.get(id);
             boolean read = day.status().reading(id).value().isPresent();
             Optional<Target> target = day.status().reading(id).target();
-            String[] texts = {sentence(format.nameWithUnit(id)), read ? format.number(id, line.getValue()) : "–", read ? format.number(id, after) : "–",
+            String[] texts = {Texts.sentence(format.nameWithUnit(id)), read ? format.number(id, line.getValue()) : "–", read ? format.number(id, after) : "–",
                 format.changeNumber(id, after - line.getValue()),
                 target.map(t -> format.bandNumber(id, t.value(), t.tolerance())).orElse("")};
             for (int i = 0; i < texts.length; i++) {
@@ -76,11 +76,6 @@ final class ChangeTable extends JPanel {
         cell.anchor = figures ? GridBagConstraints.BASELINE_TRAILING : GridBagConstraints.BASELINE_LEADING;
         cell.insets.left = Looks.em(column == 0 ? 0.1 : 0.25);
         return cell;
-    }
-
-    /** A name as it begins a line. */
-    static String sentence(String name) {
-        return name.substring(0, 1).toUpperCase(Locale.getDefault()) + name.substring(1);
     }
 
     private static VerdictWords words(ReadingId id, double value, Target target, ReadingFormat format) {

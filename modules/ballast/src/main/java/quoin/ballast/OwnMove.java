@@ -143,7 +143,7 @@ final class OwnMove extends JPanel {
     }
 
     /** True where nothing was said yet of where the thing goes. */
-    boolean isUntouched() {
+    private boolean isUntouched() {
         return !off.isSelected() && to.stream().allMatch(Form.Figure::isBlank);
     }
 

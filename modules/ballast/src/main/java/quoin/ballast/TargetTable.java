@@ -19,6 +19,7 @@ import quoin.car.ReadingKind;
 import quoin.car.Target;
 import quoin.car.Targets;
 import quoin.quantities.QuantityFormatException;
+import quoin.quantities.Texts;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
 import quoin.workbench.Mark;
@@ -79,7 +80,7 @@ final class TargetTable extends JPanel {
         }
         int row = 1;
         for (ReadingId id : shownReadings) {
-            JLabel name = Looks.label(ChangeTable.sentence(shownFormat.nameWithUnit(id)), 1, Font.PLAIN);
+            JLabel name = Looks.label(Texts.sentence(shownFormat.nameWithUnit(id)), 1, Font.PLAIN);
             Line line = new Line(id, field(Bundle.target_spokenValue(id.words())), field(Bundle.target_spokenTolerance(id.words())), new JLabel());
             name.setLabelFor(line.value());
             day.day().targets().of(id).ifPresent(t -> {

@@ -27,6 +27,11 @@ public record Adjuster(AdjusterId id, Setting setting, OptionalDouble startMm, O
         }
     }
 
+    /** Where it stood as the day began, mm: as measured, else the shims fitted; empty where neither is known. */
+    public OptionalDouble beganMm() {
+        return startMm.isEmpty() && setting instanceof Setting.Shims shims ? OptionalDouble.of(shims.fittedMm()) : startMm;
+    }
+
     public static Adjuster unmeasured(AdjusterId id, Setting setting) {
         return new Adjuster(id, setting, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), false);
     }

@@ -6,6 +6,9 @@ import java.util.Objects;
 /** How an adjuster is set: by turning a thread in whole steps, or by shims from the racer's own stock. */
 public sealed interface Setting {
 
+    /** Change of length per turn, or 1 for shims, which are counted in mm. */
+    double mmPerUnit();
+
     /**
      * A thread turned in steps.
      *
@@ -30,6 +33,11 @@ public sealed interface Setting {
             return bothEnds ? 2 * pitchMm : pitchMm;
         }
 
+        @Override
+        public double mmPerUnit() {
+            return mmPerTurn();
+        }
+
         public double turnsPerStep() {
             return 1.0 / stepsPerTurn;
         }
@@ -44,6 +52,11 @@ public sealed interface Setting {
     record Shims(List<Shim> stock, double fittedMm) implements Setting {
         public Shims {
             stock = List.copyOf(stock);
+        }
+
+        @Override
+        public double mmPerUnit() {
+            return 1;
         }
     }
 

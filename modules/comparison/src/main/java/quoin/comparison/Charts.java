@@ -20,7 +20,6 @@ import quoin.workbench.Looks;
  */
 record Charts(Color ink, Color ground, Color line) {
 
-    private static final int VEIL = 36;
     private static final Color PALE = new Color(0x80, 0x80, 0x80);
 
     /** In the colours of the window. */
@@ -73,7 +72,7 @@ record Charts(Color ink, Color ground, Color line) {
 
     /** A veil over the ground that shows on black as on white. */
     Color veil() {
-        return new Color(ink.getRed(), ink.getGreen(), ink.getBlue(), VEIL);
+        return Looks.veil(ink);
     }
 
     static Stroke dashes() {

@@ -107,16 +107,12 @@ final class WeighingChecks {
         if (Math.abs(change) <= limit) {
             return Optional.empty();
         }
-        return Optional.of(Finding.warning(Bundle.weighing_changed(sentence(kind.words()), Texts.figure("%+.2f ", change) + unit, likely), id));
+        return Optional.of(Finding.warning(Bundle.weighing_changed(Texts.sentence(kind.words()), Texts.figure("%+.2f ", change) + unit, likely), id));
     }
 
     private static double value(Day day, ReadingId id, long entry) {
         Car car = day.car();
         return Derived.value(car, id, part -> day.latestAt(part, entry).map(f -> OptionalDouble.of(f.value()))
                 .orElse(OptionalDouble.empty())).orElseThrow();
-    }
-
-    private static String sentence(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

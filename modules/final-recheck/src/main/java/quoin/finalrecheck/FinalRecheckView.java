@@ -3,7 +3,6 @@ package quoin.finalrecheck;
 import java.awt.FlowLayout;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComponent;

@@ -272,7 +272,7 @@ final class LibraryDialog {
     }
 
     private void archive(KnownDay day) {
-        if (day.archived() && day.day().folder().startsWith(desk.library().root().resolve("archive"))) {
+        if (day.archived() && desk.library().isInArchivedCar(day.day().folder())) {
             GarageDoor.say(Bundle.library_carFirst(day.carName()), NotifyDescriptor.INFORMATION_MESSAGE);
             return;
         }

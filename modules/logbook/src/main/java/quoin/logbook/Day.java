@@ -156,23 +156,8 @@ public final class Day {
     }
 
     private Optional<Entry> at(List<Entry> entries, long number) {
-        int from = firstAfter(entries, number - 1);
+        int from = GrowingList.firstAfter(entries, Entry::number, number - 1);
         return from < entries.size() && entries.get(from).number() == number ? Optional.of(entries.get(from)) : Optional.empty();
-    }
-
-    /** Index of the first entry with a greater number; the list's size where there is none. */
-    private static int firstAfter(List<Entry> entries, long number) {
-        int low = 0;
-        int high = entries.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (entries.get(middle).number() > number) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return low;
     }
 
     /** What a derivation gives for this day, carried on from an earlier state where it was computed there. Any thread may ask. */
@@ -257,23 +242,14 @@ public final class Day {
     /** How many values of a reading there are up to the last one written at or before an entry. */
     public int countAt(ReadingId reading, long entryNumber) {
         List<Figure> all = history(reading);
-        int low = 0;
-        int high = all.size();
-        if (!folded.orderly) {
-            while (high > 0 && all.get(high - 1).entry() > entryNumber) {
-                high--;
-            }
-            return high;
+        if (folded.orderly) {
+            return GrowingList.firstAfter(all, Figure::entry, entryNumber);
         }
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (all.get(middle).entry() > entryNumber) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
+        int count = all.size();
+        while (count > 0 && all.get(count - 1).entry() > entryNumber) {
+            count--;
         }
-        return low;
+        return count;
     }
 
     /** The bump steer of a wheel as last measured; what was turned since is in {@link #after}. */
@@ -346,7 +322,7 @@ public final class Day {
     /** Entries that count after an entry number, in order. */
     public List<Entry> after(long entryNumber) {
         List<Entry> all = folded.effective;
-        return folded.orderly ? all.subList(firstAfter(all, entryNumber), all.size())
+        return folded.orderly ? all.subList(GrowingList.firstAfter(all, Entry::number, entryNumber), all.size())
                 : all.stream().filter(e -> e.number() > entryNumber).toList();
     }
 

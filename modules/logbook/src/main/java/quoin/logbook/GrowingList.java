@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.RandomAccess;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.ToLongFunction;
 
 /**
  * A list that never changes and yet can be carried on: {@link #with} gives a list that is longer by one and shares what is
@@ -48,6 +49,25 @@ public final class GrowingList<T> extends AbstractList<T> implements RandomAcces
         Arrays.fill(longer, size, longer.length, null);
         longer[size] = item;
         return new GrowingList<>(longer, new AtomicInteger(size + 1), size + 1);
+    }
+
+    /**
+     * Index of the first item whose number is greater; the list's size where there is none.
+     *
+     * @param ascending its numbers never fall
+     */
+    public static <T> int firstAfter(List<T> ascending, ToLongFunction<T> number, long than) {
+        int low = 0;
+        int high = ascending.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (number.applyAsLong(ascending.get(middle)) > than) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
     }
 
     /** The last in it; null where it is empty. */

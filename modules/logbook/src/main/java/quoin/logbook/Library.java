@@ -190,6 +190,11 @@ public final class Library {
         move(from, root.resolve(archive ? ARCHIVE : CARS).resolve(carId));
     }
 
+    /** True for the folder of a car, or anything in it, that was put into the archive whole. */
+    public boolean isInArchivedCar(Path folder) {
+        return folder.startsWith(root.resolve(ARCHIVE));
+    }
+
     private static void mustBeFree(Path day) {
         if (!Files.exists(day.resolve(Journal.FILE))) {
             return;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.stream.Stream;
 
 /**
  * The texts of one package of a module without windows: {@code Bundle.properties} beside its classes holds the English,
@@ -55,15 +56,21 @@ public final class Texts {
         return new MessageFormat(text, language).format(said);
     }
 
-    /** Codes of the languages that there are texts in, English first: those that have a file beside the texts of this package. */
+    /** Codes of the languages that there are texts in, English first. */
     public static List<String> languages() {
         List<String> languages = new ArrayList<>(List.of(Locale.ENGLISH.getLanguage()));
-        for (String code : Locale.getISOLanguages()) {
-            if (Texts.class.getResource("Bundle_" + code + ".properties") != null) {
-                languages.add(code);
-            }
-        }
+        Stream.of(Locale.getISOLanguages()).filter(code -> !languages.contains(code) && speaks(code)).forEach(languages::add);
         return List.copyOf(languages);
+    }
+
+    /** True where there are texts in a language: it has a file beside the texts of this package, or is English. */
+    public static boolean speaks(String code) {
+        return code.equals(Locale.ENGLISH.getLanguage()) || Texts.class.getResource("Bundle_" + code + ".properties") != null;
+    }
+
+    /** Words as they begin a sentence or a line. */
+    public static String sentence(String words) {
+        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     /** A figure as {@link String#format} writes it, with the decimal mark of the language. */

@@ -10,7 +10,6 @@ import quoin.car.Adjuster;
 import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
 import quoin.car.AntiRollBar;
-import quoin.car.Axle;
 import quoin.car.AxleSetup;
 import quoin.car.Car;
 import quoin.car.Corner;

@@ -15,7 +15,6 @@ import quoin.car.Adjuster;
 import quoin.car.AdjusterId;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
-import quoin.car.Setting;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.workbench.DaySnapshot;
@@ -143,7 +142,7 @@ public final class SheetText {
 
     private String adjuster(Adjuster adjuster) {
         double turned = day.turned(adjuster.id());
-        double perTurn = adjuster.setting() instanceof Setting.Thread thread ? thread.mmPerTurn() : 1;
+        double perTurn = adjuster.setting().mmPerUnit();
         OptionalDouble start = adjuster.startMm();
         String length = start.isPresent()
                 ? snapshot.adjusterWords().length(start.getAsDouble()) + " -> "

@@ -31,13 +31,18 @@ public final class ShowSheetAction implements ActionListener {
 
     /** Opens the window of the sheet on one of its pages. */
     static void show(SheetDialog.What what) {
-        CurrentDay current = CurrentDay.inUse();
-        Optional<DaySnapshot> open = current.snapshot();
+        openDay().ifPresent(day -> {
+            Journal journal = CurrentDay.inUse().journal().orElseThrow();
+            new SheetDialog(new SetupSheet(day, journal.info().title(), ZoneId.systemDefault(), journal.folder())).show(what);
+        });
+    }
+
+    /** The open day; empty where none is, which is then said. */
+    static Optional<DaySnapshot> openDay() {
+        Optional<DaySnapshot> open = CurrentDay.inUse().snapshot();
         if (open.isEmpty()) {
             DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(Bundle.MSG_NoDay(), NotifyDescriptor.INFORMATION_MESSAGE));
-            return;
         }
-        Journal journal = current.journal().orElseThrow();
-        new SheetDialog(new SetupSheet(open.get(), journal.info().title(), ZoneId.systemDefault(), journal.folder())).show(what);
+        return open;
     }
 }

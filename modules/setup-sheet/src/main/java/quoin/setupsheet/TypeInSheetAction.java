@@ -2,15 +2,11 @@ package quoin.setupsheet;
 
 import java.awt.event.ActionEvent;
 import java.awt.event.ActionListener;
-import java.util.Optional;
-import org.openide.DialogDisplayer;
-import org.openide.NotifyDescriptor;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
 import org.openide.awt.ActionRegistration;
 import org.openide.util.NbBundle.Messages;
 import quoin.workbench.CurrentDay;
-import quoin.workbench.DaySnapshot;
 
 /** Day menu: the figures of a sheet that was filled in by hand. */
 @ActionID(category = "Day", id = "quoin.setupsheet.TypeInSheetAction")
@@ -21,12 +17,6 @@ public final class TypeInSheetAction implements ActionListener {
 
     @Override
     public void actionPerformed(ActionEvent event) {
-        CurrentDay current = CurrentDay.inUse();
-        Optional<DaySnapshot> open = current.snapshot();
-        if (open.isEmpty()) {
-            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(Bundle.MSG_NoDay(), NotifyDescriptor.INFORMATION_MESSAGE));
-            return;
-        }
-        new SheetEntryDialog(current, open.get()).show();
+        ShowSheetAction.openDay().ifPresent(day -> new SheetEntryDialog(CurrentDay.inUse(), day).show());
     }
 }

@@ -16,7 +16,6 @@ import quoin.suspension.solver.Hinge;
 import quoin.suspension.solver.Loops;
 import quoin.suspension.solver.Pickup;
 import quoin.suspension.solver.Rod;
-import quoin.suspension.solver.RockerCoil;
 import quoin.suspension.solver.Shared;
 import quoin.suspension.solver.Slider;
 import quoin.suspension.solver.Vectors;

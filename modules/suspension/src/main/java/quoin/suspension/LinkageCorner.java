@@ -2,7 +2,6 @@ package quoin.suspension;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -117,7 +116,7 @@ final class LinkageCorner implements CornerKinematics {
         if (!response.knows(kind)) {
             return Optional.empty();
         }
-        double mm = units * LinkageResponse.mmPerUnit(fitted.setting());
+        double mm = units * fitted.setting().mmPerUnit();
         return Optional.of(new LinkageResponse(wheel, loops, kinds).plus(kind)
                 .map(change -> (CornerKinematics) new LinkageCorner(side, wheel, loops.with(loops.design().plus(mm, change)),
                         adjusters, kinds))

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import quoin.car.Adjuster;
 import quoin.car.AdjusterKind;
-import quoin.car.Setting;
 import quoin.suspension.solver.Coil;
 import quoin.suspension.solver.Geometry;
 import quoin.suspension.solver.Loops;
@@ -44,7 +43,7 @@ final class LinkageResponse {
         Map<AdjusterKind, AdjusterEffect> effects = new EnumMap<>(AdjusterKind.class);
         for (Adjuster adjuster : fitted) {
             AdjusterKind kind = adjuster.id().kind();
-            perMm(kind).ifPresent(effect -> effects.put(kind, effect.times(mmPerUnit(adjuster.setting()))));
+            perMm(kind).ifPresent(effect -> effects.put(kind, effect.times(adjuster.setting().mmPerUnit())));
         }
         AngleChange across = loops.drives() == 1 ? AngleChange.NONE : angles(loops.heightChange(unit(1)));
         return new AngleResponse(angles(travel), across, effects);
@@ -66,10 +65,6 @@ final class LinkageResponse {
             case CASTER_ROD -> angles.casterDeg();
             default -> angles.camberDeg();
         };
-    }
-
-    static double mmPerUnit(Setting setting) {
-        return setting instanceof Setting.Thread thread ? thread.mmPerTurn() : 1;
     }
 
     private Optional<AdjusterEffect> perMm(AdjusterKind kind) {

@@ -50,16 +50,21 @@ public abstract class DayWindow extends TopComponent {
 
     /** Fills the window while a day is open, and with other words while none is. */
     protected final void fill(JComponent content, String... whenNoDay) {
-        JComponent[] lines = new JComponent[whenNoDay.length];
-        for (int i = 0; i < lines.length; i++) {
-            lines[i] = new WrapText(whenNoDay[i], i == 0 ? 1.5 : 1.2, i == 0 ? Font.BOLD : Font.PLAIN);
-        }
-        JPanel empty = new JPanel(new BorderLayout());
-        empty.add(Looks.column(lines), BorderLayout.NORTH);
-        empty.setBorder(Looks.padding(2, 2));
-        cards.add(empty, NO_DAY);
+        cards.add(empty(whenNoDay), NO_DAY);
         cards.add(content, DAY);
         fill(cards);
+    }
+
+    /** What a window shows in place of a day: what is missing first, then the remedy. */
+    static JPanel empty(String... lines) {
+        JComponent[] texts = new JComponent[lines.length];
+        for (int i = 0; i < texts.length; i++) {
+            texts[i] = new WrapText(lines[i], i == 0 ? 1.5 : 1.2, i == 0 ? Font.BOLD : Font.PLAIN);
+        }
+        JPanel empty = new JPanel(new BorderLayout());
+        empty.add(Looks.column(texts), BorderLayout.NORTH);
+        empty.setBorder(Looks.padding(2, 2));
+        return empty;
     }
 
     /** Brings the window up to date, as after every change of the day. */

@@ -21,6 +21,7 @@ import quoin.logbook.Entry;
 import quoin.logbook.Measurement;
 import quoin.quantities.Dimension;
 import quoin.quantities.QuantityFormat;
+import quoin.quantities.Texts;
 import quoin.workflow.Loosened;
 import quoin.workflow.TakenOver;
 
@@ -175,7 +176,7 @@ public final class EntryWords {
         return byKind.entrySet().stream().map(e -> {
             String figures = walking(e.getValue()).stream()
                     .map(id -> placeWords(id) + " " + format.number(id, reading.values().get(id))).collect(Collectors.joining(", "));
-            return capital(e.getKey().words()) + ": " + figures + " " + format.unit(e.getValue().get(0));
+            return Texts.sentence(e.getKey().words()) + ": " + figures + " " + format.unit(e.getValue().get(0));
         }).collect(Collectors.joining("; ")).strip();
     }
 
@@ -219,7 +220,7 @@ public final class EntryWords {
         try {
             return NbBundle.getMessage(EntryWords.class, prefix + subject);
         } catch (MissingResourceException e) {
-            return capital(subject.replace('-', ' ').replace('.', ' '));
+            return Texts.sentence(subject.replace('-', ' ').replace('.', ' '));
         }
     }
 
@@ -227,7 +228,7 @@ public final class EntryWords {
         try {
             return NbBundle.getMessage(EntryWords.class, "condition." + key);
         } catch (MissingResourceException e) {
-            return capital(key.replace('-', ' '));
+            return Texts.sentence(key.replace('-', ' '));
         }
     }
 
@@ -243,9 +244,5 @@ public final class EntryWords {
 
     private static String withWords(String text, String words) {
         return words.isBlank() ? text : text + " (" + words + ")";
-    }
-
-    static String capital(String words) {
-        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

@@ -7,7 +7,6 @@ import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.GridBagConstraints;
-import java.awt.GridBagLayout;
 import java.awt.Insets;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
@@ -99,8 +98,12 @@ public final class Looks {
 
     /** A veil over what stands behind, on black as on white; what it covers has an outline besides. */
     public static Color veil() {
-        Color text = text();
-        return new Color(text.getRed(), text.getGreen(), text.getBlue(), VEIL);
+        return veil(text());
+    }
+
+    /** The same of another ink, as of a picture to be printed. */
+    public static Color veil(Color ink) {
+        return new Color(ink.getRed(), ink.getGreen(), ink.getBlue(), VEIL);
     }
 
     public static Color text() {

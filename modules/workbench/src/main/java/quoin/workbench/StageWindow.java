@@ -105,9 +105,7 @@ public abstract class StageWindow extends TopComponent {
         day.add(Looks.column(heading(), afterBreak), BorderLayout.NORTH);
         day.add(WidthOfTheWindow.scrolled(view.component()), BorderLayout.CENTER);
         day.add(signOff, BorderLayout.SOUTH);
-        JPanel empty = Looks.column(new WrapText(Bundle.window_noDay(), 1.5, Font.BOLD), new WrapText(Bundle.window_noDayRemedy(), 1.2, Font.PLAIN));
-        empty.setBorder(Looks.padding(2, 2));
-        cards.add(empty, EMPTY);
+        cards.add(DayWindow.empty(Bundle.window_noDay(), Bundle.window_noDayRemedy()), EMPTY);
         cards.add(day, DAY);
         add(cards, BorderLayout.CENTER);
         Looks.onKey(this, KeyStroke.getKeyStroke(KeyEvent.VK_F3, 0), "toEntry", view::toEntry);

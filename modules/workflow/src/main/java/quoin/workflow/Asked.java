@@ -91,7 +91,6 @@ final class Asked {
         return car;
     }
 
-
     /** The stage a typed reading belongs to: the first that lists it. */
     Optional<Stage> owner(ReadingId typed) {
         return Optional.ofNullable(owners.get(typed));

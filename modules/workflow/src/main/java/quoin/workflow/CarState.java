@@ -3,7 +3,6 @@ package quoin.workflow;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import quoin.car.Adjuster;
 import quoin.car.AdjusterId;
@@ -11,7 +10,6 @@ import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
-import quoin.car.Setting;
 import quoin.car.Target;
 import quoin.logbook.Day;
 
@@ -58,11 +56,8 @@ public record CarState(String day, Map<ReadingId, Measured> readings, Map<Readin
         Car car = day.car();
         for (Corner corner : Corner.values()) {
             for (Adjuster adjuster : car.corners().get(corner).adjusters()) {
-                boolean shims = adjuster.setting() instanceof Setting.Shims;
-                OptionalDouble start = shims && adjuster.startMm().isEmpty()
-                        ? OptionalDouble.of(((Setting.Shims) adjuster.setting()).fittedMm()) : adjuster.startMm();
-                double perUnit = shims ? 1 : ((Setting.Thread) adjuster.setting()).mmPerTurn();
-                day.lengthMm(adjuster.id(), start, perUnit, entry).ifPresent(mm -> positions.put(adjuster.id(), mm));
+                day.lengthMm(adjuster.id(), adjuster.beganMm(), adjuster.setting().mmPerUnit(), entry)
+                        .ifPresent(mm -> positions.put(adjuster.id(), mm));
             }
         }
         return positions;

@@ -115,7 +115,7 @@ final class Causes {
 
     /** Movement of the thread over the travel ratio of its spring seat or rod, mm at the wheel (0.75 where it is unknown). */
     static double legMm(Car car, AdjusterId id, double turns) {
-        double thread = car.adjuster(id).map(a -> a.setting() instanceof Setting.Thread t ? t.mmPerTurn() : 1.0).orElse(1.5);
+        double thread = car.adjuster(id).map(a -> a.setting().mmPerUnit()).orElse(1.5);
         CornerSetup corner = car.corners().get(id.corner());
         OptionalDouble ratio = id.kind() == AdjusterKind.PERCH ? corner.motionRatio() : corner.pushrodRatio();
         return turns * thread / ratio.orElse(0.75);

@@ -44,7 +44,7 @@ public final class LoadCaseCheck {
         List<Finding> findings = new ArrayList<>();
         departures.forEach((words, kinds) -> {
             String which = kinds.keySet().stream().map(ReadingKind::words).reduce((a, b) -> TEXTS.say("list.and", a, b)).orElse("");
-            findings.add(Finding.warning(TEXTS.say("case.other", Words.sentence(which), words)));
+            findings.add(Finding.warning(TEXTS.say("case.other", Texts.sentence(which), words)));
         });
         return List.copyOf(findings);
     }

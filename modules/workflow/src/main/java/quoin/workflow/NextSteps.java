@@ -3,7 +3,6 @@ package quoin.workflow;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -180,11 +179,10 @@ final class NextSteps {
             default -> {
                 String where = problem.about().stream().flatMap(id -> assessor.parts(id).stream()).findFirst()
                         .filter(Staleness::isAngle).flatMap(assessor::owner).map(Stage::id).orElse(last.id());
-                return new NextStep(where, Kind.TURN, Words.sentence(problem.words()), Optional.empty());
+                return new NextStep(where, Kind.TURN, Texts.sentence(problem.words()), Optional.empty());
             }
         }
-        return condition(last, settleLast(needed)).orElseGet(() -> new NextStep(last.id(), Kind.READ, Words.sentence(problem.words()),
+        return condition(last, settleLast(needed)).orElseGet(() -> new NextStep(last.id(), Kind.READ, Texts.sentence(problem.words()),
                 readCaution(problem.about().stream().flatMap(id -> assessor.parts(id).stream()).toList())));
     }
-
 }

@@ -15,6 +15,7 @@ import quoin.adjustment.StopRule;
 import quoin.adjustment.Verdict;
 import quoin.car.ReadingId;
 import quoin.logbook.Day;
+import quoin.quantities.Texts;
 
 /**
  * What the rounds so far say: where the car stands against its targets, friction left aside, and whether another round is
@@ -56,7 +57,7 @@ public record RoundAdvice(Map<ReadingId, Verdict> verdicts, Verdict all, NextSte
         LikeliestTurns likeliest = LikeliestTurns.of(day, legs, readings.beliefGoals());
         NextStep next = StopRule.USUAL.next(legs.belief(), readings.beliefGoals(), likeliest.stepTurns(), likeliest.advice());
         return Optional.of(new RoundAdvice(each, new Verdict(verdict.verdict(), verdict.probabilityInside()), next.action(),
-                sentence(next.reason()), next.probabilityAfterRound(), OddCorner.of(legs.belief().prior(),
+                Texts.sentence(next.reason()) + ".", next.probabilityAfterRound(), OddCorner.of(legs.belief().prior(),
                 legs.belief().history())));
     }
 
@@ -84,9 +85,5 @@ public record RoundAdvice(Map<ReadingId, Verdict> verdicts, Verdict all, NextSte
     public List<ReadingId> open() {
         return verdicts.entrySet().stream().filter(e -> e.getValue().answer() != Verdict.Answer.INSIDE).map(Map.Entry::getKey)
                 .toList();
-    }
-
-    private static String sentence(String reason) {
-        return Character.toUpperCase(reason.charAt(0)) + reason.substring(1) + ".";
     }
 }

@@ -154,9 +154,8 @@ public final class RoundPlanner {
 
     /** Thread length after the given turns, mm: the length at the start plus all turns of the day. */
     static OptionalDouble lengthMm(Day day, Adjuster adjuster, double turns) {
-        double perTurn = adjuster.setting() instanceof Setting.Thread thread ? thread.mmPerTurn() : 1;
         return adjuster.startMm().isPresent()
-                ? OptionalDouble.of(adjuster.startMm().getAsDouble() + (day.turned(adjuster.id()) + turns) * perTurn)
+                ? OptionalDouble.of(adjuster.startMm().getAsDouble() + (day.turned(adjuster.id()) + turns) * adjuster.setting().mmPerUnit())
                 : OptionalDouble.empty();
     }
 

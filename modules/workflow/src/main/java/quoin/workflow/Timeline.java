@@ -292,35 +292,16 @@ final class Timeline {
 
     /** Index of the first event after an entry. */
     static int firstAfter(List<Event> events, long entry) {
-        int low = 0;
-        int high = events.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (events.get(middle).entry() > entry) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return low;
+        return GrowingList.firstAfter(events, Event::entry, entry);
     }
 
     /** How things stood at the reading in this entry. */
     Moment at(long entry) {
-        int low = 0;
-        int high = moments.size() - 1;
-        while (ascending && low < high) {
-            int middle = (low + high + 1) >>> 1;
-            if (moments.get(middle).entry() > entry) {
-                high = middle - 1;
-            } else {
-                low = middle;
-            }
+        int at = (ascending ? GrowingList.firstAfter(moments, Taken::entry, entry) : moments.size()) - 1;
+        while (at >= 0 && moments.get(at).entry() != entry) {
+            at--;
         }
-        while (high >= 0 && moments.get(high).entry() != entry) {
-            high--;
-        }
-        return high < 0 ? null : moments.get(high).moment();
+        return at < 0 ? null : moments.get(at).moment();
     }
 
     /** Settled since the last work on the car, as of the last entry. */

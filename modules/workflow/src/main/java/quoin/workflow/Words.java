@@ -73,10 +73,6 @@ final class Words {
         return joined(parts);
     }
 
-    static String sentence(String words) {
-        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
-    }
-
     static String joined(List<String> parts) {
         if (parts.size() < 2) {
             return String.join("", parts);

@@ -91,8 +91,7 @@ final class FieldNames {
 
     /** "Front track". */
     private static String onAxle(String key, String label) {
-        String words = Texts.of("name.at", Texts.of("axle." + key), within(label));
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+        return quoin.quantities.Texts.sentence(Texts.of("name.at", Texts.of("axle." + key), within(label)));
     }
 
     /** A label inside a sentence: with a small letter, unless it is an abbreviation or the language writes it large all the same. */

@@ -14,11 +14,11 @@ import quoin.car.Adjuster;
 import quoin.car.AdjusterId;
 import quoin.car.Axle;
 import quoin.car.ReadingId;
-import quoin.car.Setting;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.quantities.Dimension;
 import quoin.quantities.QuantityFormat;
+import quoin.quantities.Texts;
 import quoin.setupsheet.content.ChangeContent.Change;
 import quoin.setupsheet.content.ChangeContent.Effect;
 import quoin.workbench.AdjusterWords;
@@ -28,7 +28,6 @@ import quoin.workbench.EntryWords;
 import quoin.workbench.ReadingFormat;
 import quoin.workflow.CarState;
 import quoin.workflow.Difference;
-import quoin.workflow.Measured;
 import quoin.workflow.ObservedTurns;
 import quoin.workflow.StateComparison;
 
@@ -111,18 +110,14 @@ public final class ContentOfChange {
         String before = line.from().map(m -> format.number(id, m.value())).orElse("");
         String after = line.to().map(m -> format.number(id, m.value())).orElse("");
         if (line.difference().isEmpty()) {
-            return new Change(capital(format.nameWithUnit(id)), before, after, "", "", line.to().isEmpty() ? Bundle.change_notNow()
+            return new Change(Texts.sentence(format.nameWithUnit(id)), before, after, "", "", line.to().isEmpty() ? Bundle.change_notNow()
                     : Bundle.change_notThen(), OptionalDouble.empty());
         }
         Difference difference = line.difference().get();
         String word = difference.isNoise() ? Bundle.change_noChange() : difference.amount() > 0 ? Bundle.change_up() : Bundle.change_down();
         OptionalDouble bands = difference.band() > 0 ? OptionalDouble.of(difference.amount() / difference.band()) : OptionalDouble.empty();
-        return new Change(capital(format.nameWithUnit(id)), before, after, format.changeNumber(id, difference.amount()),
+        return new Change(Texts.sentence(format.nameWithUnit(id)), before, after, format.changeNumber(id, difference.amount()),
                 Bundle.change_band(format.number(id, difference.band())), word, bands);
-    }
-
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.getDefault()) + words.substring(1);
     }
 
     private List<Change> positions(CarState before, CarState after) {
@@ -135,9 +130,8 @@ public final class ContentOfChange {
             String change = "";
             String word = Bundle.change_unknown();
             if (then != null && here != null) {
-                double perUnit = adjuster.setting() instanceof Setting.Thread thread ? thread.mmPerTurn() : 1;
                 boolean still = Math.abs(here - then) < NOTHING_MM;
-                change = still ? "" : words.amount(id, (here - then) / perUnit);
+                change = still ? "" : words.amount(id, (here - then) / adjuster.setting().mmPerUnit());
                 word = still ? Bundle.change_stands() : change;
             }
             lines.add(new Change(id.words(), then == null ? "" : words.length(then), here == null ? "" : words.length(here), change, "", word,

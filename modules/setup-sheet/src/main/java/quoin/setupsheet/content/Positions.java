@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.Adjuster;
 import quoin.car.AdjusterId;
-import quoin.car.Setting;
 import quoin.logbook.Day;
 import quoin.setupsheet.content.SheetContent.Position;
 import quoin.workbench.AdjusterWords;
@@ -42,8 +41,8 @@ final class Positions {
 
     private Position position(Adjuster adjuster) {
         AdjusterId id = adjuster.id();
-        OptionalDouble start = start(adjuster);
-        OptionalDouble now = now(adjuster, start);
+        OptionalDouble start = adjuster.beganMm();
+        OptionalDouble now = day.lengthMm(id, start, adjuster.setting().mmPerUnit(), day.revision());
         double turned = day.turned(id);
         String length;
         if (now.isEmpty()) {
@@ -56,15 +55,5 @@ final class Positions {
         String still = adjuster.locked() ? Bundle.position_locked() : Bundle.position_untouched();
         return new Position(id.corner(), id.words(), length, Math.abs(turned) < NOTHING ? still : words.amount(id, turned),
                 Math.abs(turned) >= NOTHING);
-    }
-
-    private static OptionalDouble start(Adjuster adjuster) {
-        return adjuster.setting() instanceof Setting.Shims shims && adjuster.startMm().isEmpty()
-                ? OptionalDouble.of(shims.fittedMm()) : adjuster.startMm();
-    }
-
-    private OptionalDouble now(Adjuster adjuster, OptionalDouble start) {
-        double perTurn = adjuster.setting() instanceof Setting.Thread thread ? thread.mmPerTurn() : 1;
-        return day.lengthMm(adjuster.id(), start, perTurn, day.revision());
     }
 }

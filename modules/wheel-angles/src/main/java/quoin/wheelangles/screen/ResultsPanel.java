@@ -14,6 +14,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
 import org.openide.util.NbBundle.Messages;
+import quoin.quantities.Texts;
 import quoin.quantities.UnitPreferences;
 import quoin.wheelangles.measure.Measured;
 import quoin.wheelangles.measure.Outcome;
@@ -111,7 +112,7 @@ final class ResultsPanel extends JPanel {
         List<Outcome.Remark> gravestFirst = Stream.concat(remarks.stream().filter(r -> r.kind() == Outcome.Remark.Kind.WARNING),
                 remarks.stream().filter(r -> r.kind() != Outcome.Remark.Kind.WARNING)).toList();
         for (Outcome.Remark remark : gravestFirst) {
-            lines.add(line(remark.kind() == Outcome.Remark.Kind.WARNING ? Mark.AGAIN : Mark.OPEN, capital(remark.words()) + ".",
+            lines.add(line(remark.kind() == Outcome.Remark.Kind.WARNING ? Mark.AGAIN : Mark.OPEN, Texts.sentence(remark.words()) + ".",
                     remark.kind() == Outcome.Remark.Kind.HINT ? Font.PLAIN : Font.BOLD));
         }
         lines.add(new WrapText(Bundle.results_recorded()));
@@ -128,9 +129,5 @@ final class ResultsPanel extends JPanel {
         line.add(mark, BorderLayout.LINE_START);
         line.add(new WrapText(words, 1, style), BorderLayout.CENTER);
         return line;
-    }
-
-    private static String capital(String words) {
-        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

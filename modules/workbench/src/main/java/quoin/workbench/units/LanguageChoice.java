@@ -47,7 +47,7 @@ record LanguageChoice(Optional<String> language, Optional<CornerNames> corners) 
                 names = Optional.of(each);
             }
         }
-        return new LanguageChoice(Optional.ofNullable(kept.getProperty(LANGUAGE)).filter(Texts.languages()::contains), names);
+        return new LanguageChoice(Optional.ofNullable(kept.getProperty(LANGUAGE)).filter(Texts::speaks), names);
     }
 
     /** @throws IOException where the folder cannot be written to */

@@ -87,11 +87,7 @@ final class UnitsForm extends JPanel {
 
     /** A language by its own name, so that whoever cannot read this one finds his. */
     private static String words(Optional<String> code) {
-        return code.map(Locale::forLanguageTag).map(l -> capital(l.getDisplayLanguage(l))).orElseGet(Bundle::units_asComputer);
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return code.map(Locale::forLanguageTag).map(l -> Texts.sentence(l.getDisplayLanguage(l))).orElseGet(Bundle::units_asComputer);
     }
 
     private static String cornerWords(Optional<CornerNames> names) {
