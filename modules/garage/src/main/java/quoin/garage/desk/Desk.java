@@ -132,11 +132,19 @@ public final class Desk {
 
     /** The car's own file is told where the adjusters stand, so that what is measured there later is known to be newer. */
     private void begin(Car car, String title) {
-        Optional<Car> file = library.cars().stream().filter(c -> c.id().equals(car.id()) && c.problem().isEmpty()).findFirst()
-                .map(c -> library.car(c.id()));
+        Optional<Car> file = filed(car.id());
         Car standing = lastDay(car.id()).map(last -> DayTemplate.standing(car, file, last)).orElse(car);
         take(library.createDay(standing, title.strip()));
         file.map(f -> DayTemplate.withAdjustersOf(f, standing)).filter(f -> !f.equals(file.get())).ifPresent(library::save);
+    }
+
+    /** The car as its file has it; empty where there is none that can be read. */
+    private Optional<Car> filed(String carId) {
+        try {
+            return Optional.of(library.car(carId));
+        } catch (JournalException e) {
+            return Optional.empty();
+        }
     }
 
     /** The last day of a car that can be read; a rehearsal moves no real adjuster. */

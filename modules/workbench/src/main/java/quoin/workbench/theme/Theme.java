@@ -29,7 +29,14 @@ enum Theme {
 
     /** Keeps the choice, and the look that follows from it today. */
     void keep(Preferences node, boolean systemIsDark) {
-        node.put(CHOICE, name());
-        node.put(LAF, this == DARK || this == SYSTEM && systemIsDark ? DARK_LAF : LIGHT_LAF);
+        put(node, CHOICE, name());
+        put(node, LAF, this == DARK || this == SYSTEM && systemIsDark ? DARK_LAF : LIGHT_LAF);
+    }
+
+    /** Nothing is written at a start that changes nothing. */
+    private static void put(Preferences node, String key, String value) {
+        if (!value.equals(node.get(key, null))) {
+            node.put(key, value);
+        }
     }
 }
