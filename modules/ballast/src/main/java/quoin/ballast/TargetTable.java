@@ -31,7 +31,7 @@ import quoin.workbench.WrapText;
     "target.reading=Reading", "target.value=Target", "target.tolerance=± Tolerance", "target.tells=One reading tells",
     "# {0} - reading", "target.spokenValue={0}, target", "# {0} - reading", "target.spokenTolerance={0}, tolerance",
     "# {0} - half width", "target.half=± {0}",
-    "# {0} - number", "target.finer=finer than it tells: mean of {0}",
+    "# {0} - number", "target.finer=finer: mean of {0}",
     "# {0} - reading", "target.both={0}: target and tolerance belong together; type both or neither",
     "# {0} - reading", "target.positive={0}: the tolerance must be more than 0; type half the width of the band",
     "# {0} - by heights", "# {1} - wanted", "target.rake=The height targets make a rake of {0}, but {1} is wanted: both cannot be met; change one of them."})

@@ -44,7 +44,7 @@ final class LinesTable extends JTable {
             getColumnModel().getColumn(column).setCellRenderer(right);
         }
         getColumnModel().getColumn(WORD).setCellRenderer(new Word());
-        int[] widths = {12, 5, 5, 8, 8};
+        int[] widths = {10, 5, 5, 8, 10};
         for (int i = 0; i < widths.length; i++) {
             getColumnModel().getColumn(i).setPreferredWidth(Looks.em(widths[i]));
         }
