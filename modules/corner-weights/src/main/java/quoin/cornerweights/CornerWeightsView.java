@@ -5,13 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
-import quoin.car.AdjusterKind;
-import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.PerCorner;
 import quoin.car.ReadingId;
@@ -28,15 +25,9 @@ import quoin.workbench.CornerBlock;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.FigureTable;
-import quoin.workbench.FindingsList;
 import quoin.workbench.Looks;
 import quoin.workbench.Mark;
-import quoin.workbench.ReadingGrid;
-import quoin.workbench.RequirementsList;
-import quoin.workbench.RoundSection;
-import quoin.workbench.SettleBar;
-import quoin.workbench.StageView;
-import quoin.workbench.TurnsForm;
+import quoin.workbench.RoundView;
 import quoin.workbench.VerdictWords;
 import quoin.workbench.WrapText;
 import quoin.workflow.ReadingState;
@@ -44,48 +35,32 @@ import quoin.workflow.ReadingState;
 /** The four loads as they stand, the diagonals, the kinds of target, the plan and what it did. */
 @Messages({
     "view.read=Read the weights and heights", "view.stands=How it stands", "view.targets=Kinds of cross target on this car",
-    "view.conditions=Conditions while reading", "view.findings=Checks", "view.history=Cross weight of every weighing today",
+    "view.history=Cross weight of every weighing today",
     "# {0} - share", "view.ofTotal={0} of the total",
     "view.total=Total", "view.front=Front share", "view.left=Left share", "view.cross=RF+LR", "view.other=LF+RR",
     "view.cgBehind=CG behind the front axle", "view.cgLeft=CG left of the middle", "view.cgRight=CG right of the middle",
     "view.noHistory=No weighing of all four corners yet."})
-final class CornerWeightsView implements StageView {
+final class CornerWeightsView extends RoundView {
 
     private static final String STAGE = CornerWeightsWindow.STAGE;
 
-    private final ReadingGrid grid;
-    private final SettleBar settle;
-    private final RoundSection round;
-    private final RequirementsList conditions;
     private final CrossTargetsPanel targets;
     private final CornerBlock block = new CornerBlock();
     private final FigureTable figures = new FigureTable();
     private final FigureTable centre = new FigureTable();
-    private final FindingsList findings = new FindingsList();
     private final JPanel history = new JPanel(new BorderLayout());
     private final JPanel component;
     private List<CrossHistory.Weighing> charted = List.of();
     private Optional<Target> chartedTarget = Optional.empty();
 
     CornerWeightsView(CurrentDay current) {
-        grid = new ReadingGrid(current, STAGE, CornerWeightsView::readings);
-        settle = new SettleBar(current, STAGE);
-        round = new RoundSection(current, STAGE, car -> TurnsForm.adjusters(car, Set.of(AdjusterKind.PERCH, AdjusterKind.PUSHROD)));
-        conditions = new RequirementsList(current, STAGE);
+        super(current, STAGE);
         targets = new CrossTargetsPanel(current);
         history.add(new WrapText(Bundle.view_noHistory()), BorderLayout.CENTER);
-        settle.onSettled(grid::toFirst);
-        round.onTurned(settle::toButton);
-        conditions.onAllHold(grid::toFirst);
-        JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle)), round.planPart(), round.turnPart());
         JPanel right = Looks.column(Looks.section(Bundle.view_stands(), Looks.column(block, figures, centre)),
-                Looks.section(Bundle.view_targets(), targets), Looks.section(Bundle.view_findings(), findings), round.lastPart(),
-                Looks.section(Bundle.view_history(), history), Looks.section(Bundle.view_conditions(), conditions));
-        component = Looks.twoColumns(left, right);
-    }
-
-    private static List<ReadingId> readings(Car car) {
-        return Stream.concat(car.cornerReadings(ReadingKind.LOAD).stream(), car.heightReadings().stream()).toList();
+                Looks.section(Bundle.view_targets(), targets), findingsPart(), lastPart(),
+                Looks.section(Bundle.view_history(), history), conditionsPart());
+        component = Looks.twoColumns(workPart(Bundle.view_read()), right);
     }
 
     @Override
@@ -95,18 +70,12 @@ final class CornerWeightsView implements StageView {
 
     @Override
     public void show(DaySnapshot day) {
+        super.show(day);
         Optional<PerCorner<Double>> loads = loads(day);
-        grid.show(day);
-        settle.show(day);
         block.show(corner -> cell(day, corner, loads));
         figures.show(lines(day, loads));
         centre.show(loads.map(l -> cg(day, l)).orElse(List.of()));
         targets.show(day, loads);
-        day.stage(STAGE).ifPresent(s -> {
-            findings.show(s.findings(), day.format());
-            conditions.show(s.requirements());
-        });
-        round.show(day);
         showHistory(day);
     }
 
@@ -166,20 +135,5 @@ final class CornerWeightsView implements StageView {
         history.removeAll();
         history.add(weighings.isEmpty() ? new WrapText(Bundle.view_noHistory()) : CrossChart.of(weighings, target), BorderLayout.CENTER);
         history.revalidate();
-    }
-
-    @Override
-    public void showPlans(DaySnapshot day) {
-        round.show(day);
-    }
-
-    @Override
-    public void toEntry() {
-        grid.toFirst();
-    }
-
-    @Override
-    public void toTurns() {
-        round.toTurns();
     }
 }

@@ -5,7 +5,6 @@ import java.awt.Font;
 import java.awt.GridBagLayout;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -13,9 +12,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.openide.awt.Mnemonics;
 import org.openide.util.NbBundle.Messages;
-import quoin.car.AdjusterKind;
 import quoin.car.Axle;
-import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
@@ -25,66 +22,40 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.DisplayUnits;
 import quoin.workbench.FigureTable;
-import quoin.workbench.FindingsList;
 import quoin.workbench.Looks;
 import quoin.workbench.ReadingFormat;
-import quoin.workbench.ReadingGrid;
-import quoin.workbench.RequirementsList;
-import quoin.workbench.RoundSection;
-import quoin.workbench.SettleBar;
-import quoin.workbench.StageView;
-import quoin.workbench.TurnsForm;
-import quoin.workflow.spi.Stage;
+import quoin.workbench.RoundView;
 
 /** Camber, caster and toe wheel by wheel; total toe and thrust angle; what was turned. */
 @Messages({
     "view.read=Read the angles", "view.stands=How it stands", "view.toe=Toe of each wheel, plus is toe-in",
-    "view.conditions=Conditions while reading", "view.findings=Checks",
     "view.frontToe=Front total toe", "view.rearToe=Rear total toe", "view.thrust=Thrust angle, plus to the left",
     "view.toeInMm=Toe in &mm at the rim",
     "view.measure=Measure by cords, plates, sweep ... (Ctrl+M)",
     "view.wheel=Wheel", "view.atRim=At the rim", "view.decimal=Degrees", "view.minutes=Deg, min"})
-final class WheelAnglesView implements StageView {
+final class WheelAnglesView extends RoundView {
 
     private static final String STAGE = WheelAnglesWindow.STAGE;
-    private static final Set<AdjusterKind> LINKS = Set.of(AdjusterKind.CAMBER_ROD, AdjusterKind.CAMBER_SHIM, AdjusterKind.CASTER_ROD,
-            AdjusterKind.TOE_LINK);
     private static final List<ReadingId> DERIVED = List.of(new ReadingId(ReadingKind.TOTAL_TOE, Axle.FRONT.name()),
             new ReadingId(ReadingKind.TOTAL_TOE, Axle.REAR.name()), ReadingId.ofCar(ReadingKind.THRUST_ANGLE));
 
-    private final ReadingGrid grid;
-    private final SettleBar settle;
-    private final RoundSection round;
-    private final RequirementsList conditions;
     private final FigureTable figures = new FigureTable();
     private final JPanel toes = new JPanel(new GridBagLayout());
-    private final FindingsList findings = new FindingsList();
     private final JCheckBox inMm = new JCheckBox();
     private final JPanel component;
 
     WheelAnglesView(CurrentDay current) {
-        grid = new ReadingGrid(current, STAGE, car -> readings(current, car));
-        settle = new SettleBar(current, STAGE);
-        round = new RoundSection(current, STAGE, car -> TurnsForm.adjusters(car, LINKS));
-        conditions = new RequirementsList(current, STAGE);
+        super(current, STAGE);
         Mnemonics.setLocalizedText(inMm, Bundle.view_toeInMm());
         inMm.setOpaque(false);
         inMm.addActionListener(e -> current.setUnits(new DisplayUnits(current.units().preferences(), inMm.isSelected())));
-        settle.onSettled(grid::toFirst);
-        round.onTurned(settle::toButton);
-        conditions.onAllHold(grid::toFirst);
         JButton measure = Looks.button(Bundle.view_measure(), MeasureWindow::bringToFront);
         measure.setName("measure");
         JPanel ways = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.9), Looks.em(0.5)));
         ways.add(measure);
-        JPanel left = Looks.column(Looks.section(Bundle.view_read(), Looks.column(grid, settle, inMm)), round.planPart(), round.turnPart());
         JPanel right = Looks.column(ways, Looks.section(Bundle.view_stands(), figures), Looks.section(Bundle.view_toe(), toes),
-                Looks.section(Bundle.view_findings(), findings), Looks.section(Bundle.view_conditions(), conditions));
-        component = Looks.twoColumns(left, right);
-    }
-
-    private static List<ReadingId> readings(CurrentDay current, Car car) {
-        return current.stages().stream().filter(s -> s.id().equals(STAGE)).findFirst().map((Stage s) -> s.readings(car)).orElse(List.of());
+                findingsPart(), conditionsPart());
+        component = Looks.twoColumns(workPart(Bundle.view_read(), inMm), right);
     }
 
     @Override
@@ -94,16 +65,10 @@ final class WheelAnglesView implements StageView {
 
     @Override
     public void show(DaySnapshot day) {
+        super.show(day);
         inMm.setSelected(day.units().toeInMm());
-        grid.show(day);
-        settle.show(day);
-        round.show(day);
         figures.show(day, STAGE, DERIVED, WheelAnglesView::name);
         showToes(day);
-        day.stage(STAGE).ifPresent(s -> {
-            findings.show(s.findings(), day.format());
-            conditions.show(s.requirements());
-        });
     }
 
     private static String name(ReadingId id) {
@@ -139,20 +104,5 @@ final class WheelAnglesView implements StageView {
         return Stream.of(new DisplayUnits(units, true), new DisplayUnits(units.withAngleStyle(AngleStyle.DECIMAL), false),
                 new DisplayUnits(units.withAngleStyle(AngleStyle.DEGREES_MINUTES), false))
                 .map(u -> new ReadingFormat(day.car(), u).text(id, toeDeg)).toList();
-    }
-
-    @Override
-    public void showPlans(DaySnapshot day) {
-        round.show(day);
-    }
-
-    @Override
-    public void toEntry() {
-        grid.toFirst();
-    }
-
-    @Override
-    public void toTurns() {
-        round.toTurns();
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.openide.util.NbBundle.Messages;
-import quoin.car.Axle;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
@@ -56,25 +55,7 @@ final class GaugeCamber implements Method {
 
     @Override
     public Outcome evaluate(Figures figures) {
-        Outcome.Builder to = new Outcome.Builder();
-        boolean none = true;
-        for (Axle axle : Axle.values()) {
-            boolean read = false;
-            for (Corner corner : List.of(axle.left(), axle.right())) {
-                if (figures.any(corner + ".camber", corner + ".camber2")) {
-                    read = true;
-                    wheel(to, figures, corner);
-                }
-            }
-            if (read) {
-                none = false;
-                Floor.remarks(to, figures, axle);
-            }
-        }
-        if (none) {
-            throw new Figures.MissingFigure(figures.setting().car().walkingOrder().get(0) + ".camber");
-        }
-        return to.build();
+        return CamberOutcome.of(figures, List.of(".camber", ".camber2"), (to, corner) -> wheel(to, figures, corner));
     }
 
     private static void wheel(Outcome.Builder to, Figures figures, Corner corner) {

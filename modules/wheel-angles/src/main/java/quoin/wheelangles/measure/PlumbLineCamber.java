@@ -71,25 +71,7 @@ final class PlumbLineCamber implements Method {
 
     @Override
     public Outcome evaluate(Figures figures) {
-        Outcome.Builder to = new Outcome.Builder();
-        boolean none = true;
-        for (Axle axle : Axle.values()) {
-            boolean read = false;
-            for (Corner corner : List.of(axle.left(), axle.right())) {
-                if (figures.any(corner + ".top", corner + ".bottom", corner + ".top2", corner + ".bottom2")) {
-                    read = true;
-                    wheel(to, figures, corner);
-                }
-            }
-            if (read) {
-                none = false;
-                Floor.remarks(to, figures, axle);
-            }
-        }
-        if (none) {
-            throw new Figures.MissingFigure(figures.setting().car().walkingOrder().get(0) + ".top");
-        }
-        return to.build();
+        return CamberOutcome.of(figures, List.of(".top", ".bottom", ".top2", ".bottom2"), (to, corner) -> wheel(to, figures, corner));
     }
 
     private static void wheel(Outcome.Builder to, Figures figures, Corner corner) {
