@@ -83,28 +83,9 @@ final class Assessor {
         return timeline;
     }
 
-    /** The stage a typed reading belongs to: the first that lists it. */
-    Optional<Stage> owner(ReadingId typed) {
-        return asked.owner(typed);
-    }
-
-    List<Requirement> requirements(Stage stage) {
-        return asked.requirements(stage);
-    }
-
-    /** What is typed in a stage. */
-    List<ReadingId> readings(Stage stage) {
-        return asked.readings(stage);
-    }
-
-    /** What a stage names to be judged. */
-    List<ReadingId> judged(Stage stage) {
-        return asked.judged(stage);
-    }
-
-    /** The typed readings one is made of. */
-    List<ReadingId> parts(ReadingId reading) {
-        return asked.parts(reading);
+    /** What the stages ask for on this car. */
+    Asked asked() {
+        return asked;
     }
 
     boolean holds(Requirement requirement) {
@@ -182,7 +163,7 @@ final class Assessor {
     /** Conditions of the stage a figure belongs to that did not hold when it was taken. */
     List<Requirement> missed(Figure figure) {
         Timeline.Moment moment = timeline.at(figure.entry());
-        return needed(figure.reading()).stream().filter(r -> !held(r, figure, moment)).toList();
+        return asked.needed(figure.reading()).stream().filter(r -> !held(r, figure, moment)).toList();
     }
 
     /** True where a condition held when a figure was taken. */
@@ -191,13 +172,8 @@ final class Assessor {
                 : holds(requirement, Optional.ofNullable(figure.conditions().get(requirement.key())));
     }
 
-    /** Conditions a typed reading is taken in: those of the stage it belongs to. */
-    List<Requirement> needed(ReadingId typed) {
-        return asked.needed(typed);
-    }
-
     private Assessed derived(ReadingId reading, View view) {
-        List<ReadingId> parts = parts(reading);
+        List<ReadingId> parts = asked.parts(reading);
         List<Cause> all = new ArrayList<>();
         Set<String> reasons = new LinkedHashSet<>();
         Freshness freshness = parts.isEmpty() ? Freshness.MISSING : Freshness.FRESH;

@@ -108,7 +108,7 @@ public final class Closing {
 
     /** Conditions of a typed reading without those that closing has just undone. */
     static List<Requirement> needed(Assessor assessor, ReadingId typed) {
-        return assessor.needed(typed).stream().filter(r -> !isUndone(r)).toList();
+        return assessor.asked().needed(typed).stream().filter(r -> !isUndone(r)).toList();
     }
 
     private static boolean isUndone(Requirement requirement) {
@@ -117,7 +117,7 @@ public final class Closing {
 
     /** True where a reading was last taken in order but for what closing undoes: the weighing with the bars, the last look. */
     static boolean isClosingLook(Assessor assessor, ReadingId reading) {
-        return assessor.parts(reading).stream().allMatch(p -> assessor.day().latest(p)
+        return assessor.asked().parts(reading).stream().allMatch(p -> assessor.day().latest(p)
                 .filter(f -> assessor.missed(f).stream().allMatch(Closing::isUndone)).isPresent());
     }
 
@@ -180,11 +180,11 @@ public final class Closing {
         }
         Set<ReadingId> unread = new LinkedHashSet<>();
         List<Problem> problems = new ArrayList<>();
-        for (ReadingId toe : judged.stream().filter(id -> Staleness.isToe(assessor.parts(id))).toList()) {
+        for (ReadingId toe : judged.stream().filter(id -> Staleness.isToe(assessor.asked().parts(id))).toList()) {
             OptionalDouble value = valueAfter(assessor, toe, tightened.getAsLong());
             Optional<Target> target = assessor.day().targets().of(toe);
             if (value.isEmpty()) {
-                unread.addAll(assessor.parts(toe));
+                unread.addAll(assessor.asked().parts(toe));
             } else if (target.isPresent() && !target.get().contains(value.getAsDouble())) {
                 problems.add(new Problem(Problem.Kind.OUTSIDE, TEXTS.say("closing.nutsTurned",
                         Words.figure(value.getAsDouble(), toe.kind()), Words.target(target.get(), toe.kind())),

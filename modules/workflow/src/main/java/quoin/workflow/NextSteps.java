@@ -66,7 +66,7 @@ final class NextSteps {
             return Optional.empty();
         }
         boolean onlyReading = problems.stream().allMatch(p -> p.kind() == Problem.Kind.READ);
-        Optional<Requirement> driver = assessor.requirements(stage).stream()
+        Optional<Requirement> driver = assessor.asked().requirements(stage).stream()
                 .filter(r -> r.key().equals(Conditions.DRIVER) && !assessor.holds(r)).findFirst();
         if (onlyReading && driver.isPresent()) {
             return condition(stage, List.of(driver.get()));
@@ -80,7 +80,7 @@ final class NextSteps {
     }
 
     private boolean readsAll(Stage stage, List<Problem> problems) {
-        List<ReadingId> readings = assessor.readings(stage);
+        List<ReadingId> readings = assessor.asked().readings(stage);
         return problems.stream().flatMap(p -> p.about().stream()).flatMap(id -> rules.typedParts(id).stream())
                 .allMatch(readings::contains);
     }
@@ -101,12 +101,12 @@ final class NextSteps {
         if (!outside.isEmpty()) {
             return Optional.of(turn(stage, outside));
         }
-        return problems.stream().anyMatch(p -> p.kind() == Problem.Kind.CONDITION) ? condition(stage, assessor.requirements(stage))
+        return problems.stream().anyMatch(p -> p.kind() == Problem.Kind.CONDITION) ? condition(stage, assessor.asked().requirements(stage))
                 : Optional.empty();
     }
 
     private List<ReadingId> inWalkingOrder(Stage stage, Set<ReadingId> unread) {
-        List<ReadingId> order = assessor.readings(stage);
+        List<ReadingId> order = assessor.asked().readings(stage);
         List<ReadingId> sorted = new ArrayList<>(order.stream().filter(unread::contains).toList());
         unread.stream().filter(id -> !sorted.contains(id)).forEach(sorted::add);
         return sorted;
@@ -120,7 +120,7 @@ final class NextSteps {
     /** The conditions the readings need come first, those of the stage each reading belongs to. */
     private NextStep read(Stage stage, List<ReadingId> readings) {
         Set<Requirement> needed = new LinkedHashSet<>();
-        readings.forEach(id -> needed.addAll(assessor.needed(id)));
+        readings.forEach(id -> needed.addAll(assessor.asked().needed(id)));
         return condition(stage, settleLast(needed)).orElseGet(() -> new NextStep(stage.id(), Kind.READ, TEXTS.say("next.read", Words.list(readings)),
                 readCaution(readings)));
     }
@@ -175,14 +175,14 @@ final class NextSteps {
         Set<Requirement> needed = new LinkedHashSet<>();
         switch (problem.kind()) {
             case CONDITION -> needed.addAll(part ? Closing.touched(assessor.day()) : Closing.requirements(assessor.car()));
-            case READ -> problem.about().forEach(id -> assessor.parts(id).forEach(p -> needed.addAll(Closing.needed(assessor, p))));
+            case READ -> problem.about().forEach(id -> assessor.asked().parts(id).forEach(p -> needed.addAll(Closing.needed(assessor, p))));
             default -> {
-                String where = problem.about().stream().flatMap(id -> assessor.parts(id).stream()).findFirst()
-                        .filter(Staleness::isAngle).flatMap(assessor::owner).map(Stage::id).orElse(last.id());
+                String where = problem.about().stream().flatMap(id -> assessor.asked().parts(id).stream()).findFirst()
+                        .filter(Staleness::isAngle).flatMap(assessor.asked()::owner).map(Stage::id).orElse(last.id());
                 return new NextStep(where, Kind.TURN, Texts.sentence(problem.words()), Optional.empty());
             }
         }
         return condition(last, settleLast(needed)).orElseGet(() -> new NextStep(last.id(), Kind.READ, Texts.sentence(problem.words()),
-                readCaution(problem.about().stream().flatMap(id -> assessor.parts(id).stream()).toList())));
+                readCaution(problem.about().stream().flatMap(id -> assessor.asked().parts(id).stream()).toList())));
     }
 }

@@ -108,8 +108,11 @@ public record ObservedTurns(AdjusterId adjuster, ReadingId reading, int rounds, 
     private static Optional<Move> one(Map<ReadingId, Measured> before, Map<ReadingId, Measured> after, ReadingId reading, long from) {
         Measured was = before.get(reading);
         Measured is = after.get(reading);
-        return was == null || is == null || is.entry() <= from ? Optional.empty()
-                : Optional.of(new Move(is.value() - was.value(), Math.hypot(was.uncertainty(), is.uncertainty())));
+        if (was == null || is == null || is.entry() <= from) {
+            return Optional.empty();
+        }
+        Difference difference = Difference.of(was, is);
+        return Optional.of(new Move(difference.amount(), difference.uncertainty()));
     }
 
     /** Observed over expected per turn; empty where nothing was expected. */

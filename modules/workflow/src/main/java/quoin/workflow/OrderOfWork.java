@@ -95,11 +95,11 @@ public final class OrderOfWork {
         for (ReadingId id : shown(stage, assessor)) {
             readings.add(shown(id, assessor, rules, stages));
         }
-        List<RequirementState> requirements = assessor.requirements(stage).stream()
+        List<RequirementState> requirements = assessor.asked().requirements(stage).stream()
                 .map(r -> new RequirementState(r, assessor.holds(r))).toList();
         List<Finding> findings = new ArrayList<>(stage.findings(assessor.day()));
-        findings.addAll(LoadCaseCheck.of(assessor.day(), assessor.readings(stage).stream()
-                .filter(id -> assessor.owner(id).filter(stage::equals).isPresent()).toList()));
+        findings.addAll(LoadCaseCheck.of(assessor.day(), assessor.asked().readings(stage).stream()
+                .filter(id -> assessor.asked().owner(id).filter(stage::equals).isPresent()).toList()));
         findings.addAll(tooClose(stage, assessor, rules));
         return new StageStatus(stage, rules.state(stage), rules.reasons(stage), readings, requirements, findings);
     }
@@ -121,9 +121,9 @@ public final class OrderOfWork {
 
     /** What is typed in a stage, what is judged, and what follows from both. */
     private static Set<ReadingId> shown(Stage stage, Assessor assessor) {
-        Set<ReadingId> ids = new LinkedHashSet<>(assessor.readings(stage));
-        Derived.all(assessor.car()).stream().filter(d -> ids.containsAll(assessor.parts(d))).toList().forEach(ids::add);
-        ids.addAll(assessor.judged(stage));
+        Set<ReadingId> ids = new LinkedHashSet<>(assessor.asked().readings(stage));
+        Derived.all(assessor.car()).stream().filter(d -> ids.containsAll(assessor.asked().parts(d))).toList().forEach(ids::add);
+        ids.addAll(assessor.asked().judged(stage));
         return ids;
     }
 

@@ -46,7 +46,7 @@ public record Recheck(List<Comparison> comparisons, Optional<String> redo, List<
 
     /** Readings that belong to a stage and mean something on the car: not zeros, pads and pressures. */
     private static Set<ReadingId> compared(Stage stage, Assessor assessor, StageRules rules) {
-        Set<ReadingId> ids = new LinkedHashSet<>(assessor.readings(stage));
+        Set<ReadingId> ids = new LinkedHashSet<>(assessor.asked().readings(stage));
         ids.addAll(Derived.all(assessor.car()));
         ids.addAll(rules.judged(stage));
         ids.removeIf(id -> !rules.ownsAll(stage, id) || stage.adjusters().isEmpty());

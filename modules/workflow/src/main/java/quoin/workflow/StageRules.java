@@ -52,9 +52,9 @@ final class StageRules {
 
     /** What a stage is judged by: its judged readings, or where it has none every reading that belongs to it. */
     List<ReadingId> judged(Stage stage) {
-        List<ReadingId> judged = assessor.judged(stage);
+        List<ReadingId> judged = assessor.asked().judged(stage);
         return judged.isEmpty() && !isConditionsOnly(stage)
-                ? assessor.readings(stage).stream().filter(r -> owns(stage, r)).toList() : judged;
+                ? assessor.asked().readings(stage).stream().filter(r -> owns(stage, r)).toList() : judged;
     }
 
     /** A stage that has no reading to a target by its nature, such as the preparation: its conditions are its sign-off. */
@@ -63,11 +63,11 @@ final class StageRules {
     }
 
     private boolean owns(Stage stage, ReadingId typed) {
-        return assessor.owner(typed).map(s -> s == stage).orElse(false);
+        return assessor.asked().owner(typed).map(s -> s == stage).orElse(false);
     }
 
     boolean ownsAll(Stage stage, ReadingId reading) {
-        return assessor.parts(reading).stream().allMatch(p -> owns(stage, p));
+        return assessor.asked().parts(reading).stream().allMatch(p -> owns(stage, p));
     }
 
     Optional<Entry.SignOff> signed(Stage stage) {
@@ -76,7 +76,7 @@ final class StageRules {
 
     /** Typed readings a judged one is made of. */
     List<ReadingId> typedParts(ReadingId reading) {
-        return assessor.parts(reading);
+        return assessor.asked().parts(reading);
     }
 
     /** What keeps a stage from its sign-off. */
@@ -139,7 +139,7 @@ final class StageRules {
 
     /** Conditions of a stage that do not hold now. */
     private List<Problem> conditions(Stage stage, boolean lastingOnly) {
-        return assessor.requirements(stage).stream().filter(r -> (r.lasting() || !lastingOnly) && !assessor.holds(r))
+        return assessor.asked().requirements(stage).stream().filter(r -> (r.lasting() || !lastingOnly) && !assessor.holds(r))
                 .map(Requirement::words).map(Problem::condition).toList();
     }
 

@@ -18,6 +18,7 @@ import quoin.car.ReadingKind;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
 import quoin.logbook.Measurement;
+import quoin.suspension.spi.SuspensionTypes;
 
 /**
  * What scales that were tested leave uncertain in the cross weight, against drawing their errors at random (JCGM 101:2008, 5.9):
@@ -166,6 +167,10 @@ class LoadErrorsTest {
         Measured after = cross(book);
         double own2 = Math.pow(before.uncertainty(), 2) - Math.pow(before.lasting().uncertainty(), 2);
         assertEquals(Math.sqrt(2 * own2), Difference.of(before, after).uncertainty(), 1e-4);
+        ObservedTurns turn = ObservedTurns.of(book.day(), new SuspensionTypes(List.of())).stream()
+                .filter(o -> o.reading().equals(DayBook.CROSS)).findFirst().orElseThrow();
+        assertEquals(after.value() - before.value(), turn.observed().amount(), 1e-9, "one turn");
+        assertEquals(Math.sqrt(2 * own2), turn.observed().uncertainty(), 1e-4, "what a turn did is a difference too");
         book.add(test(SHARED, OWN));
         weigh(book, 1);
         Measured other = cross(book);
