@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import quoin.adjustment.ReadingDoubt.Cause;
 import quoin.adjustment.ReadingDoubt.Level;
 import quoin.adjustment.learn.Departure;
@@ -28,6 +29,10 @@ final class ReadingCauses {
     private static final double LEAST_SLIP_MM = 1.5;
     /** A driver who moved by less only fidgets. */
     private static final double FIDGET_MM = 30;
+    /** From so many figures of a kind on the model tells causes apart. */
+    private static final int ENOUGH_OF_A_KIND = 3;
+    /** A figure nearer to the expected one than this is none to ask about. */
+    private static final double SIGMAS_OF_A_SLIP = 6;
     /** A slip of the finger that fits to the digit is a sharper explanation than "somehow wrong". */
     private static final double SLIP_BONUS = 2;
 
@@ -55,6 +60,41 @@ final class ReadingCauses {
                 .filter(d -> d.logOdds() > ReadingCheck.NAMED - SLIP_BONUS).map(causes::explain).forEach(explained::add);
         return explained.stream().filter(e -> e.logOdds() > ReadingCheck.NAMED)
                 .max((a, b) -> Double.compare(a.logOdds(), b.logOdds())).map(Explained::doubt);
+    }
+
+    /**
+     * A slip of the finger in one of the first figures of a set. With less than three of a kind a wrong figure, a turn not recorded
+     * and a driver who moved explain the same, so the model cannot tell them apart; a figure that is the expected one with two digits
+     * exchanged, the point forgotten or in pounds is asked about all the same, while the caret is still near it.
+     */
+    static Optional<ReadingDoubt> slipOfFew(LearningPrior prior, List<SettledReading> before, SettledReading reading) {
+        boolean fewLoads = IntStream.range(0, 4).filter(r -> reading.figure(r).isPresent()).count() < ENOUGH_OF_A_KIND;
+        boolean fewHeights = IntStream.range(4, 8).filter(r -> reading.figure(r).isPresent()).count() < ENOUGH_OF_A_KIND;
+        if (!fewLoads && !fewHeights) {
+            return Optional.empty();
+        }
+        ReadingForecast forecast = Learner.learn(prior, before).predict(reading.turns().stream().mapToDouble(Double::doubleValue).toArray());
+        return IntStream.range(0, 8).filter(r -> reading.figure(r).isPresent() && (r < 4 ? fewLoads : fewHeights))
+                .mapToObj(r -> slip(r, reading.figure(r).orElseThrow(), forecast.mean().get(r), forecast.readingSd(r)))
+                .flatMap(Optional::stream).findFirst();
+    }
+
+    private static Optional<ReadingDoubt> slip(int row, double read, double wanted, double sd) {
+        if (Math.abs(read - wanted) < Math.max(least(row), SIGMAS_OF_A_SLIP * sd)) {
+            return Optional.empty();
+        }
+        double unit = row < 4 ? G : 1;
+        return TypingSlip.of(read / unit, wanted / unit, Math.max(3 * sd / unit, 0.3), row < 4)
+                .filter(s -> s.kind() != TypingSlip.Kind.ONE_DIGIT)
+                .map(s -> slip(row, read, wanted, 2 * sd, s));
+    }
+
+    private static ReadingDoubt slip(int row, double read, double wanted, double within, TypingSlip slip) {
+        double unit = row < 4 ? G : 1;
+        String why = slip.kind() == TypingSlip.Kind.POUNDS ? TEXTS.say("figure.pounds") : "";
+        return new ReadingDoubt(Level.ERROR, ReadingCheck.cause(slip.kind()), OptionalInt.of(row), TEXTS.say("figure.slip", place(row),
+                figure(row, read), figure(row, wanted), Texts.figure("%.1f", within / unit), figure(row, slip.value() * unit), why),
+                OptionalDouble.of(slip.value() * unit));
     }
 
     private List<SettledReading> with(SettledReading last) {
@@ -140,15 +180,10 @@ final class ReadingCauses {
         double wanted = read - d.amount();
         Optional<TypingSlip> slip = TypingSlip.of(read / unit, wanted / unit, Math.max(3 * d.sd() / unit, 0.3), row < 4)
                 .filter(s -> Math.abs(s.value() * unit - read) >= least(row));
-        String within = Texts.figure("%.1f", 2 * d.sd() / unit);
         if (slip.isPresent()) {
-            double meant = slip.get().value();
-            String why = slip.get().kind() == TypingSlip.Kind.POUNDS ? TEXTS.say("figure.pounds") : "";
-            return new Explained(d.logOdds() + SLIP_BONUS, new ReadingDoubt(Level.ERROR, ReadingCheck.cause(slip.get().kind()),
-                    OptionalInt.of(row), TEXTS.say("figure.slip", place(row), figure(row, read), figure(row, wanted), within,
-                            figure(row, meant * unit), why),
-                    OptionalDouble.of(meant * unit)));
+            return new Explained(d.logOdds() + SLIP_BONUS, slip(row, read, wanted, 2 * d.sd(), slip.get()));
         }
+        String within = Texts.figure("%.1f", 2 * d.sd() / unit);
         Cause cause = row < 4 ? Cause.SCALE : Cause.HEIGHT;
         String words = TEXTS.say(row < 4 ? "figure.scale" : "figure.height", place(row), figure(row, read), figure(row, wanted), within,
                 Texts.figure("%.1f", 100 * d.amount() / wanted));

@@ -38,6 +38,10 @@ public final class ReadingCheck {
             ReadingPlausibility.frame(prior, reading).ifPresent(doubts::add);
             return List.copyOf(doubts);
         }
+        Optional<ReadingDoubt> slip = ReadingCauses.slipOfFew(prior, before, reading);
+        if (slip.isPresent()) {
+            return List.of(slip.get());
+        }
         SettledReading judged = reading;
         for (int i = 0; i < SLIPS; i++) {
             Optional<ReadingDoubt> one = ReadingCauses.likeliest(prior, before, judged);

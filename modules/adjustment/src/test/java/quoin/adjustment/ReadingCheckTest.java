@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import quoin.adjustment.ReadingDoubt.Cause;
@@ -133,6 +134,26 @@ class ReadingCheckTest {
         ReadingDoubt doubt = ReadingCheck.check(prior(r.car()), List.of(), asFound.withFigure(5, meant * 10)).get(0);
         assertEquals(meant, doubt.suggested().orElseThrow(), 1e-9, doubt.words());
         assertTrue(doubt.words().contains("Did you mean"), doubt.words());
+    }
+
+    /** The first load of a weighing, the others not typed yet. */
+    @Test
+    void aSlipInTheFirstFigureIsAskedAboutAtOnce() {
+        for (long seed = 0; seed < CARS; seed++) {
+            Rounds r = rounds(seed, AS_RECORDED, 0);
+            double meant = r.next().figure(0).orElseThrow();
+            assertEquals(List.of(), check(r, s -> onlyFirst(s, meant)), "as it is");
+            for (double typed : new double[] {meant * 10, meant / 10, meant / 0.45359237}) {
+                ReadingDoubt doubt = check(r, s -> onlyFirst(s, typed)).get(0);
+                assertEquals(0, doubt.row().orElseThrow());
+                assertEquals(meant / G, doubt.suggested().orElseThrow() / G, 0.001, doubt.words());
+            }
+        }
+    }
+
+    private static SettledReading onlyFirst(SettledReading of, double loadN) {
+        OptionalDouble none = OptionalDouble.empty();
+        return new SettledReading(of.turns(), List.of(OptionalDouble.of(loadN), none, none, none), List.of(none, none, none, none), List.of(), 1);
     }
 
     @Test

@@ -41,7 +41,7 @@ public record DaySnapshot(Day day, DayStatus status, DisplayUnits units) {
     }
 
     public EntryWords entryWords() {
-        return new EntryWords(day.car(), units, this::stageTitle);
+        return new EntryWords(day, units, this::stageTitle);
     }
 
     /** Title of a stage; the id itself where no installed stage has it. */

@@ -17,6 +17,7 @@ import quoin.car.CrossGoal;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.logbook.Conditions;
+import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.logbook.Measurement;
 import quoin.quantities.Dimension;
@@ -43,9 +44,10 @@ import quoin.workflow.TakenOver;
     "entry.closed=Day closed",
     "# {0} - reason", "entry.closedWithReason=Day closed out of order: {0}",
     "# {0} - closed", "# {1} - open points", "entry.closedPart={0} as part of the job. Not proved: {1}",
-    "# {0} - number", "entry.undone=Undone: entry {0}",
-    "# {0} - number", "entry.redone=Redone: undo {0}",
-    "# {0} - number", "# {1} - why", "entry.withdrawn=Entry {0} withdrawn{1}",
+    "# {0} - entry", "entry.undone=Undone: {0}",
+    "# {0} - entry", "entry.redone=Done again: {0}",
+    "# {0} - number", "entry.number=entry {0}",
+    "# {0} - number", "# {1} - why", "# {2} - entry", "entry.withdrawn=Entry {0} withdrawn{1}: {2}",
     "# {0} - number", "# {1} - words", "# {2} - why", "entry.corrected=Entry {0} corrected, now: {1}{2}",
     "entry.front=front", "entry.rear=rear",
     "# {0} - wheel", "# {1} - how many", "entry.bumpSteer=Bump steer of {0}: {1} points",
@@ -73,12 +75,15 @@ public final class EntryWords {
     private final ReadingFormat format;
     private final AdjusterWords adjusters;
     private final UnaryOperator<String> stageTitle;
+    private final Day day;
 
     /**
+     * @param day        the day the entries are of
      * @param stageTitle title of a stage by its id
      */
-    public EntryWords(Car car, DisplayUnits units, UnaryOperator<String> stageTitle) {
-        this.car = car;
+    public EntryWords(Day day, DisplayUnits units, UnaryOperator<String> stageTitle) {
+        this.car = day.car();
+        this.day = day;
         this.units = units;
         this.format = new ReadingFormat(car, units);
         this.adjusters = new AdjusterWords(car, units);
@@ -87,7 +92,8 @@ public final class EntryWords {
 
     public String of(Entry entry) {
         if (entry instanceof Entry.CarDescribed described) {
-            return Bundle.entry_car(described.car().name());
+            return carBefore(described.number()).map(b -> new CarChange(b, described.car()).words())
+                    .orElseGet(() -> Bundle.entry_car(described.car().name()));
         } else if (entry instanceof Entry.Reading reading) {
             String figures = withWords(figures(reading), reading.measured().map(EntryWords::measured).orElse(""));
             return reading.source() == Entry.Source.PRACTICE_CAR ? Bundle.entry_practice(figures) : figures;
@@ -111,6 +117,18 @@ public final class EntryWords {
             return Bundle.entry_note(note.words());
         }
         return ofOrder(entry);
+    }
+
+    /** The car as it was described before an entry; empty for the first description. */
+    private Optional<Car> carBefore(long number) {
+        List<Entry> written = day.written();
+        for (int i = written.size() - 1; i >= 0; i--) {
+            Entry entry = written.get(i);
+            if (entry.number() < number && entry instanceof Entry.CarDescribed described && day.counting(entry.number()).isPresent()) {
+                return Optional.of(described.car());
+            }
+        }
+        return Optional.empty();
     }
 
     private String nut(Entry.Condition condition) {
@@ -160,14 +178,24 @@ public final class EntryWords {
     private String correction(Entry.Correction correction) {
         String number = Long.toString(correction.corrects());
         if (correction.words().equals(UndoHistory.UNDO)) {
-            return Bundle.entry_undone(number);
+            return Bundle.entry_undone(written(correction.corrects()).map(this::of).orElseGet(() -> Bundle.entry_number(number)));
         }
         if (correction.words().equals(UndoHistory.REDO)) {
-            return Bundle.entry_redone(number);
+            Optional<Entry> undone = written(correction.corrects()).filter(Entry.Correction.class::isInstance)
+                    .flatMap(u -> written(((Entry.Correction) u).corrects()));
+            return Bundle.entry_redone(undone.map(this::of).orElseGet(() -> Bundle.entry_number(number)));
         }
         String why = correction.words().isBlank() ? "" : " (" + correction.words() + ")";
         Optional<Entry> replacement = correction.replacement();
-        return replacement.map(r -> Bundle.entry_corrected(number, of(r), why)).orElseGet(() -> Bundle.entry_withdrawn(number, why));
+        return replacement.map(r -> Bundle.entry_corrected(number, of(r), why)).orElseGet(() -> Bundle.entry_withdrawn(number, why,
+                written(correction.corrects()).map(this::of).orElse("")));
+    }
+
+    /** An entry by its number. A correction names only earlier ones, so words of corrections of corrections come to an end. */
+    private Optional<Entry> written(long number) {
+        List<Entry> written = day.written();
+        return number < 1 || number > written.size() ? Optional.empty()
+                : Optional.of(written.get((int) number - 1)).filter(e -> e.number() == number);
     }
 
     private String figures(Entry.Reading reading) {
@@ -213,6 +241,11 @@ public final class EntryWords {
         } catch (MissingResourceException e) {
             return Bundle.entry_condition(keyWords(key), value);
         }
+    }
+
+    /** The name of a condition that holds a value: "Fuel, kg". */
+    public static String conditionName(String key) {
+        return keyWords(key);
     }
 
     /** What was checked as the racer says it; a subject not known here is shown as it is. */

@@ -35,6 +35,7 @@ import quoin.workflow.spi.Requirement;
     "# {0} - words", "req.open={0} – open",
     "req.value=Value:",
     "req.typeValue=Type the value above and press Enter.",
+    "# {0} - what is asked", "# {1} - problem", "req.problem={0}: {1}.",
     "req.untick=No longer so (&K)"})
 public final class RequirementsList extends JPanel {
 
@@ -42,7 +43,8 @@ public final class RequirementsList extends JPanel {
     private static final Map<String, String> OPPOSITE = Map.ofEntries(
             Map.entry(Conditions.IN, Conditions.OUT), Map.entry(Conditions.OUT, Conditions.IN),
             Map.entry(Conditions.SOFT, Conditions.RUNNING), Map.entry(Conditions.RUNNING, Conditions.SOFT),
-            Map.entry(Conditions.LOCKED, Conditions.FREE), Map.entry(Conditions.LEVELLED, Conditions.MOVED),
+            Map.entry(Conditions.LOCKED, Conditions.FREE), Map.entry(Conditions.FREE, Conditions.LOCKED),
+            Map.entry(Conditions.LEVELLED, Conditions.MOVED),
             Map.entry(Conditions.CONNECTED, Conditions.DISCONNECTED), Map.entry(Conditions.DISCONNECTED, Conditions.CONNECTED),
             Map.entry(Conditions.YES, Conditions.NO));
 
@@ -163,8 +165,13 @@ public final class RequirementsList extends JPanel {
     private void tickWithValue() {
         String typed = value.getText().strip();
         selected().filter(s -> !typed.isEmpty()).ifPresent(s -> {
-            if (recordAndGoOn(s.requirement(), typed.replace(',', '.'))) {
-                value.setText("");
+            try {
+                if (recordAndGoOn(s.requirement(), ConditionFigure.of(s.requirement().key(), typed))) {
+                    value.setText("");
+                }
+            } catch (IllegalArgumentException e) {
+                caution.setText(Bundle.req_problem(s.requirement().words(), e.getLocalizedMessage()));
+                value.selectAll();
             }
         });
     }

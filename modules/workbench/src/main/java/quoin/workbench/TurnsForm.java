@@ -57,6 +57,8 @@ public final class TurnsForm extends JPanel {
 
     private static final int TURN_COLUMNS = 10;
     private static final int LENGTH_COLUMNS = 4;
+    /** Takes what room there is: "2 turns + 4 notches up" must not hide which way. */
+    private static final int TURNS_COLUMN = 1;
     private static final String OUTLINE = "JComponent.outline";
 
     private record Row(AdjusterId adjuster, JTextField turns, JTextField length, JButton done, WrapText today) {
@@ -151,7 +153,7 @@ public final class TurnsForm extends JPanel {
         fields.removeAll();
         String[] heads = {Bundle.turns_adjuster(), Bundle.turns_done(), Bundle.turns_length(), ""};
         for (int i = 0; i < heads.length; i++) {
-            fields.add(Looks.label(heads[i], 1, Font.BOLD), Looks.cell(i, 0, i == heads.length - 1 ? 1 : 0));
+            fields.add(Looks.label(heads[i], 1, Font.BOLD), Looks.cell(i, 0, i == TURNS_COLUMN ? 1 : 0));
         }
         adjusters.forEach(this::addRow);
         prefilled = Map.of();
@@ -181,7 +183,7 @@ public final class TurnsForm extends JPanel {
         length.addActionListener(e -> enter(index));
         Component[] parts = {name, turns, length, done};
         for (int i = 0; i < parts.length; i++) {
-            fields.add(parts[i], Looks.cell(i, 2 * index + 1, i == parts.length - 1 ? 1 : 0));
+            fields.add(parts[i], Looks.cell(i, 2 * index + 1, i == TURNS_COLUMN ? 1 : 0));
         }
         GridBagConstraints below = Looks.cell(1, 2 * index + 2, 1);
         below.gridwidth = GridBagConstraints.REMAINDER;

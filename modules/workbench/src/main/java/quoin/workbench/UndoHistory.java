@@ -2,13 +2,15 @@ package quoin.workbench;
 
 import java.util.List;
 import java.util.Optional;
+import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Derivation;
 import quoin.logbook.Entry;
 
 /**
  * What can be undone and redone, worked out from the entries alone, so that it is the same after reopening the day. Undo
- * withdraws the last entry by a correction; redo withdraws that correction. The entry that opened the day stays.
+ * withdraws the last entry by a correction; redo withdraws that correction. What opened the day stays: the first entry, and the one
+ * that makes the day a rehearsal.
  */
 public final class UndoHistory {
 
@@ -69,7 +71,12 @@ public final class UndoHistory {
                 return new UndoHistory(new Stack<>(redoable.top().entry(), undoable), redoable.below());
             }
         }
-        return new UndoHistory(new Stack<>(entry, undoable), null);
+        return opensTheDay(entry) ? this : new UndoHistory(new Stack<>(entry, undoable), null);
+    }
+
+    /** True for an entry that can be neither undone nor withdrawn, because the rest of the day rests on it. */
+    public static boolean opensTheDay(Entry entry) {
+        return entry.number() == 1 || entry instanceof Entry.Condition condition && condition.key().equals(Conditions.REHEARSAL);
     }
 
     private boolean isUndo(Entry.Correction correction) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
+import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 
@@ -37,6 +38,14 @@ class UndoHistoryTest {
     @Test
     void theOpeningEntryStays() {
         assertTrue(toUndo(TestCars.day().entries()).isEmpty());
+    }
+
+    /** Without it the practice car would stop to give readings when the day is opened again. */
+    @Test
+    void whatMakesTheDayARehearsalStays() {
+        TestCars day = TestCars.day().add("", h -> new Entry.Condition(h, Conditions.REHEARSAL, "23", ""));
+        assertTrue(toUndo(day.entries()).isEmpty());
+        assertEquals(Optional.of(3L), toUndo(day.read(Map.of(LF, 160.0)).entries()));
     }
 
     @Test

@@ -1,14 +1,19 @@
 package quoin.workbench.log;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.openide.util.NbBundle.Messages;
+import quoin.car.Corner;
 import quoin.car.ReadingId;
+import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
 import quoin.logbook.Measurement;
+import quoin.workbench.ConditionFigure;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.EntryWords;
 import quoin.workbench.ReadingFormat;
@@ -21,11 +26,13 @@ import quoin.workflow.ScaleCorrection;
  * @param fields a name and the present text per field, in order
  */
 @Messages({
-    "edit.value=Value", "edit.words=Words",
+    "edit.words=Words", "edit.empty=empty; type what holds instead, or withdraw the entry",
     "# {0} - field", "# {1} - problem", "edit.problem={0}: {1}",
     "# {0} - reading", "# {1} - figure", "edit.byHand={0} corrected by hand, computed {1}"})
 record EditedEntry(Entry entry, List<Field> fields) {
 
+    /** Conditions that are told in the racer's own words. */
+    private static final Set<String> IN_WORDS = Set.of(Conditions.BALLAST, Conditions.TYRES, Conditions.DRIVER_NAME, Conditions.PLACE);
     /** Before the id of a figure: what the method had computed for one that was typed over. */
     static final String COMPUTED = "computed.";
 
@@ -45,8 +52,8 @@ record EditedEntry(Entry entry, List<Field> fields) {
                     format.exact(id, ScaleCorrection.shown(reading, id).orElse(value)))));
         } else if (entry instanceof Entry.Adjustment adjustment) {
             adjustment.turns().forEach(t -> fields.add(new Field(t.adjuster().words(), day.adjusterWords().amount(t.adjuster(), t.amount()))));
-        } else if (entry instanceof Entry.Condition condition) {
-            fields.add(new Field(EntryWords.condition(condition.key(), condition.value()), condition.value()));
+        } else if (entry instanceof Entry.Condition condition && (isNumber(condition.key()) || IN_WORDS.contains(condition.key()))) {
+            fields.add(new Field(EntryWords.conditionName(condition.key()), condition.value()));
         } else if (entry instanceof Entry.Note note) {
             fields.add(new Field(Bundle.edit_words(), note.words()));
         }
@@ -69,9 +76,28 @@ record EditedEntry(Entry entry, List<Field> fields) {
             }
             return new Entry.Adjustment(adjustment.header(), turns, adjustment.words());
         } else if (entry instanceof Entry.Condition condition) {
-            return new Entry.Condition(condition.header(), condition.key(), texts.get(0).strip(), condition.words());
+            return new Entry.Condition(condition.header(), condition.key(), value(condition.key(), texts.get(0).strip()), condition.words());
         }
         return new Entry.Note(entry.header(), texts.get(0).strip());
+    }
+
+    /** A state such as "brakes off" is ticked or unticked, and so only withdrawn here. */
+    private static boolean isNumber(String key) {
+        return key.equals(Conditions.FUEL) || Arrays.stream(Corner.values()).anyMatch(c -> key.equals(Conditions.pressure(c)));
+    }
+
+    private static String value(String key, String text) {
+        if (isNumber(key)) {
+            try {
+                return ConditionFigure.of(key, text);
+            } catch (IllegalArgumentException e) {
+                throw new IllegalArgumentException(Bundle.edit_problem(EntryWords.conditionName(key), e.getLocalizedMessage()), e);
+            }
+        }
+        if (text.isEmpty()) {
+            throw new IllegalArgumentException(Bundle.edit_problem(EntryWords.conditionName(key), Bundle.edit_empty()));
+        }
+        return text;
     }
 
     private Entry reading(Entry.Reading reading, List<String> texts, ReadingFormat format) {

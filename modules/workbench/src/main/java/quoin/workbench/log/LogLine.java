@@ -3,6 +3,7 @@ package quoin.workbench.log;
 import java.util.List;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
+import quoin.workbench.UndoHistory;
 
 /**
  * One line of the log.
@@ -30,8 +31,8 @@ record LogLine(Entry entry, boolean struck) {
         return false;
     }
 
-    /** True where it can be withdrawn: all but the entry that opened the day and what is struck already. */
+    /** True where it can be withdrawn: all but what opened the day and what is struck already. */
     boolean canWithdraw() {
-        return !struck && entry.number() > 1;
+        return !struck && !UndoHistory.opensTheDay(entry);
     }
 }

@@ -35,7 +35,6 @@ import quoin.workbench.WrapText;
     "log.note=N&ote:",
     "log.correct=&Correct...",
     "log.withdraw=Withdraw (&X)",
-    "log.withdrawn=withdrawn",
     "log.empty=Nothing recorded yet: no day is open.",
     "# {0} - number", "# {1} - time", "# {2} - words", "log.line={0}   {1}   {2}",
     "# {0} - line", "log.struck={0} (no longer counts)"})
@@ -140,7 +139,7 @@ final class LogPanel extends JPanel {
 
     private void withdraw() {
         selected().filter(LogLine::canWithdraw).ifPresent(l -> current.record(l.entry().header().stage(),
-                h -> new Entry.Correction(h, l.entry().number(), Optional.empty(), Bundle.log_withdrawn())));
+                h -> new Entry.Correction(h, l.entry().number(), Optional.empty(), "")));
     }
 
     private void correct() {

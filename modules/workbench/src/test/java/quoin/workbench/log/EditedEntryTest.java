@@ -1,6 +1,7 @@
 package quoin.workbench.log;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -10,8 +11,10 @@ import org.junit.jupiter.api.Test;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
+import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
+import quoin.logbook.Header;
 import quoin.logbook.Measurement;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.DisplayUnits;
@@ -58,5 +61,29 @@ class EditedEntryTest {
         Entry.Reading left = with((Entry.Reading) day.day().effective().get(1), "", "-2.1");
         assertEquals(Map.of(RF, -2.1), left.values());
         assertEquals(Map.of(RF, 0.05), left.measured().orElseThrow().standardUncertainty());
+    }
+
+    private static Entry.Condition condition(String key, String value) {
+        return new Entry.Condition(Header.draft("preparation"), key, value, "");
+    }
+
+    @Test
+    void aFigureOfAConditionIsReadAsOne() {
+        EditedEntry fuel = EditedEntry.of(condition(Conditions.FUEL, "20"), day).orElseThrow();
+        assertEquals("Fuel, kg", fuel.fields().get(0).name());
+        assertEquals("20.5", ((Entry.Condition) fuel.with(List.of("20,5"), day)).value());
+        assertEquals("19.958", ((Entry.Condition) fuel.with(List.of("44 lb"), day)).value(), "44 lb of 0.45359237 kg");
+        for (String wrong : List.of("full", "-3", "20 mm", "")) {
+            String problem = assertThrows(IllegalArgumentException.class, () -> fuel.with(List.of(wrong), day)).getLocalizedMessage();
+            assertTrue(problem.startsWith("Fuel, kg: "), problem);
+        }
+    }
+
+    /** Its values are keys of the file, which nobody knows by heart; and the practice car belongs to the day. */
+    @Test
+    void aStateIsOnlyWithdrawn() {
+        assertTrue(EditedEntry.of(condition(Conditions.BRAKES, Conditions.FREE), day).isEmpty());
+        assertTrue(EditedEntry.of(condition(Conditions.REHEARSAL, "23"), day).isEmpty());
+        assertEquals("wet set", EditedEntry.of(condition(Conditions.TYRES, "wet set"), day).orElseThrow().fields().get(0).text());
     }
 }
