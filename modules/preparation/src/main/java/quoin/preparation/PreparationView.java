@@ -2,6 +2,7 @@ package quoin.preparation;
 
 import java.awt.KeyboardFocusManager;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import quoin.preparation.condition.ConditionPage;
@@ -28,6 +29,11 @@ final class PreparationView implements StageView {
     }
 
     @Override
+    public Optional<JComponent> head() {
+        return Optional.of(pages.choice());
+    }
+
+    @Override
     public void show(DaySnapshot day) {
         pages.show(day);
     }
@@ -35,6 +41,7 @@ final class PreparationView implements StageView {
     @Override
     public void toEntry() {
         var owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        pages.toEntry(owner != null && SwingUtilities.isDescendingFrom(owner, pages));
+        boolean inside = owner != null && (SwingUtilities.isDescendingFrom(owner, pages) || SwingUtilities.isDescendingFrom(owner, pages.choice()));
+        pages.toEntry(inside);
     }
 }

@@ -91,9 +91,14 @@ class PagesTest {
         });
     }
 
+    private AbstractButton pageButton(int index) {
+        return all(view.head().orElseThrow()).filter(b -> ("page." + index).equals(b.getName())).map(AbstractButton.class::cast).findFirst()
+                .orElseThrow(() -> new AssertionError("no button of page " + index));
+    }
+
     private void page(int index) throws Exception {
         onEventThread(() -> {
-            named(AbstractButton.class, "page." + index).doClick();
+            pageButton(index).doClick();
             return null;
         });
     }

@@ -1,5 +1,6 @@
 package quoin.workbench;
 
+import java.util.Optional;
 import javax.swing.JComponent;
 
 /** What a stage shows in its window; the window itself brings the heading, the scrolling and the sign-off. */
@@ -7,6 +8,11 @@ public interface StageView {
 
     /** The content; made once. */
     JComponent component();
+
+    /** What stays in sight above the content while that is scrolled, such as the choice of a page; empty where there is none. */
+    default Optional<JComponent> head() {
+        return Optional.empty();
+    }
 
     /** Shows the day at its present revision; what is being typed stays. */
     void show(DaySnapshot day);

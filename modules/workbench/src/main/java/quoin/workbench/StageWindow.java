@@ -102,7 +102,9 @@ public abstract class StageWindow extends TopComponent {
         signOff = new SignOffBar(current, stageId);
         JPanel day = new JPanel(new BorderLayout());
         afterBreak = new AfterBreak(current, Clock.systemUTC());
-        day.add(Looks.column(heading(), afterBreak), BorderLayout.NORTH);
+        JPanel above = Looks.column(heading(), afterBreak);
+        view.head().ifPresent(above::add);
+        day.add(above, BorderLayout.NORTH);
         day.add(WidthOfTheWindow.scrolled(view.component()), BorderLayout.CENTER);
         day.add(signOff, BorderLayout.SOUTH);
         cards.add(DayWindow.empty(Bundle.window_noDay(), Bundle.window_noDayRemedy()), EMPTY);

@@ -17,7 +17,10 @@ import org.openide.util.NbBundle.Messages;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
 
-/** Pages behind a row of buttons; F6 goes to the next one, Shift+F6 to the one before. Only the page in front takes room. */
+/**
+ * Pages behind a row of buttons; F6 goes to the next one, Shift+F6 to the one before. Only the page in front takes room. The row
+ * stands by itself ({@link #choice()}), so that it stays in sight while the page is scrolled.
+ */
 @Messages("pages.tip=F6: next page. Shift+F6: the one before")
 public final class Pages extends JPanel {
 
@@ -25,14 +28,13 @@ public final class Pages extends JPanel {
 
     private final transient List<Page> pages;
     private final List<JToggleButton> buttons = new ArrayList<>();
-    private final JPanel holder = new JPanel(new BorderLayout());
+    private final JPanel row = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.4), 0));
     private transient DaySnapshot shown;
     private int front;
 
     public Pages(List<Page> pages) {
         super(new BorderLayout());
         this.pages = List.copyOf(pages);
-        JPanel row = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.4), 0));
         row.setBorder(Looks.padding(0.1, 0.6));
         ButtonGroup group = new ButtonGroup();
         for (int i = 0; i < pages.size(); i++) {
@@ -46,12 +48,17 @@ public final class Pages extends JPanel {
             buttons.add(button);
             row.add(button);
         }
-        add(row, BorderLayout.NORTH);
-        add(holder, BorderLayout.CENTER);
-        holder.add(pages.get(0).component(), BorderLayout.CENTER);
+        add(pages.get(0).component(), BorderLayout.CENTER);
         buttons.get(0).setSelected(true);
-        key(this, 0, 1);
-        key(this, InputEvent.SHIFT_DOWN_MASK, -1);
+        for (JComponent on : List.of(row, this)) {
+            key(on, 0, 1);
+            key(on, InputEvent.SHIFT_DOWN_MASK, -1);
+        }
+    }
+
+    /** The row of buttons. */
+    public JComponent choice() {
+        return row;
     }
 
     private void key(JComponent on, int modifiers, int by) {
@@ -70,13 +77,13 @@ public final class Pages extends JPanel {
         if (index != front) {
             front = index;
             buttons.get(index).setSelected(true);
-            holder.removeAll();
-            holder.add(pages.get(index).component(), BorderLayout.CENTER);
+            removeAll();
+            add(pages.get(index).component(), BorderLayout.CENTER);
             if (shown != null) {
                 pages.get(index).show(shown);
             }
-            holder.revalidate();
-            holder.repaint();
+            revalidate();
+            repaint();
         }
     }
 
