@@ -4,11 +4,9 @@ import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.GridBagConstraints;
 import java.awt.Insets;
-import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -22,10 +20,8 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.JViewport;
 import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
-import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import javax.swing.border.Border;
 import org.openide.awt.Mnemonics;
@@ -216,19 +212,11 @@ public final class Looks {
 
     /** Scrolls the part of the window a field stands in into sight, or at least the field where the part is too high for that. */
     public static void reveal(JComponent field) {
-        EventQueue.invokeLater(() -> {
-            JViewport view = (JViewport) SwingUtilities.getAncestorOfClass(JViewport.class, field);
-            JComponent shown = field;
-            for (Component c = field; view != null && c != view.getView() && c != null; c = c.getParent()) {
-                if (c instanceof JComponent part && part.getClientProperty(SECTION) != null && part.getHeight() <= view.getHeight()) {
-                    shown = part;
-                }
-            }
-            // Asked of the parent: a text field would only scroll its own text.
-            Rectangle bounds = shown.getBounds();
-            bounds.grow(0, shown == field ? em(4) : 0);
-            ((JComponent) shown.getParent()).scrollRectToVisible(bounds);
-        });
+        InSight.bring(field);
+    }
+
+    static boolean isSection(JComponent part) {
+        return part.getClientProperty(SECTION) != null;
     }
 
     /** A heading over a part of a window. */

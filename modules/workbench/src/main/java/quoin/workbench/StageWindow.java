@@ -102,9 +102,8 @@ public abstract class StageWindow extends TopComponent {
         signOff = new SignOffBar(current, stageId);
         JPanel day = new JPanel(new BorderLayout());
         afterBreak = new AfterBreak(current, Clock.systemUTC());
-        JPanel above = Looks.column(heading(), afterBreak);
-        view.head().ifPresent(above::add);
-        day.add(above, BorderLayout.NORTH);
+        JPanel heading = Looks.column(heading(), afterBreak);
+        day.add(view.head().map(head -> Looks.column(heading, head)).orElse(heading), BorderLayout.NORTH);
         day.add(WidthOfTheWindow.scrolled(view.component()), BorderLayout.CENTER);
         day.add(signOff, BorderLayout.SOUTH);
         cards.add(DayWindow.empty(Bundle.window_noDay(), Bundle.window_noDayRemedy()), EMPTY);

@@ -1,10 +1,8 @@
 package quoin.preparation.sheet;
 
 import java.awt.BorderLayout;
-import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.GridBagLayout;
-import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
@@ -116,22 +114,11 @@ public final class Sheet extends JPanel {
             @Override
             public void focusGained(FocusEvent e) {
                 field.selectAll();
-                reveal(field);
+                Looks.reveal(field);
             }
         });
         field.getDocument().addDocumentListener(new Typing(changed));
         return field;
-    }
-
-    /** Only as far as needed, so that the row of pages stays in sight. */
-    private static void reveal(JTextField field) {
-        EventQueue.invokeLater(() -> {
-            Rectangle bounds = field.getBounds();
-            bounds.grow(0, Looks.em(2));
-            if (field.getParent() instanceof JComponent grid) {
-                grid.scrollRectToVisible(bounds);
-            }
-        });
     }
 
     private void step(JTextField field, int key, int to) {
