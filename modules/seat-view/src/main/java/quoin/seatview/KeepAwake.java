@@ -5,16 +5,24 @@ import java.awt.MouseInfo;
 import java.awt.Point;
 import java.awt.PointerInfo;
 import java.awt.Robot;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.swing.Timer;
 
-/** Keeps the screen from going dark while the seat view is open: now and then the pointer is moved to where it is. */
+/**
+ * Keeps the screen from going dark while the seat view is open: now and then the pointer is moved to where it is, and the
+ * system is asked not to sleep by its own program for that, where it has one. That program ends with Quoin, however Quoin ends.
+ */
 final class KeepAwake {
 
     private static final int EVERY_MS = 30_000;
 
     private final Timer timer;
+    private Optional<Process> helper = Optional.empty();
 
     KeepAwake() {
         Robot robot = robot();
@@ -25,7 +33,7 @@ final class KeepAwake {
         try {
             return new Robot();
         } catch (AWTException | SecurityException e) {
-            Logger.getLogger(KeepAwake.class.getName()).log(Level.INFO, "the screen cannot be kept awake: {0}", e.getMessage());
+            Logger.getLogger(KeepAwake.class.getName()).log(Level.INFO, "the pointer cannot be moved: {0}", e.getMessage());
             return null;
         }
     }
@@ -39,11 +47,45 @@ final class KeepAwake {
         }
     }
 
+    /** The system's ways of staying awake for as long as a process lives, the best first. */
+    static List<List<String>> commands(String system, long pid) {
+        String lower = system.toLowerCase(Locale.ROOT);
+        if (lower.contains("mac")) {
+            return List.of(List.of("caffeinate", "-d", "-w", Long.toString(pid)));
+        }
+        if (lower.contains("win")) {
+            // the moved pointer is enough there
+            return List.of();
+        }
+        List<String> wait = List.of("tail", "--pid=" + pid, "-f", "/dev/null");
+        return List.of(
+                List.of("gnome-session-inhibit", "--inhibit", "idle", "--reason", "Quoin", wait.get(0), wait.get(1), wait.get(2), wait.get(3)),
+                List.of("systemd-inhibit", "--what=idle", "--who=Quoin", "--why=Quoin", wait.get(0), wait.get(1), wait.get(2), wait.get(3)));
+    }
+
+    /** The first of some commands that can be started; empty where none can. */
+    static Optional<Process> first(List<List<String>> commands) {
+        for (List<String> command : commands) {
+            try {
+                return Optional.of(new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start());
+            } catch (IOException e) {
+                Logger.getLogger(KeepAwake.class.getName()).log(Level.FINE, "there is no {0}", command.get(0));
+            }
+        }
+        return Optional.empty();
+    }
+
     void start() {
         timer.start();
+        helper = first(commands(System.getProperty("os.name", ""), ProcessHandle.current().pid()));
     }
 
     void stop() {
         timer.stop();
+        helper.ifPresent(p -> {
+            p.descendants().forEach(ProcessHandle::destroy);
+            p.destroy();
+        });
+        helper = Optional.empty();
     }
 }

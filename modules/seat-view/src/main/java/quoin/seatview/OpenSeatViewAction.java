@@ -1,5 +1,6 @@
 package quoin.seatview;
 
+import java.awt.GraphicsConfiguration;
 import java.awt.GraphicsEnvironment;
 import java.awt.event.ActionEvent;
 import java.awt.event.ActionListener;
@@ -38,9 +39,10 @@ public final class OpenSeatViewAction implements ActionListener {
 
     private static void open(CurrentDay current) {
         SeatSettings settings = new SeatSettings();
-        SeatPanel panel = new SeatPanel(settings.scale());
+        GraphicsConfiguration screen = WindowManager.getDefault().getMainWindow().getGraphicsConfiguration();
+        SeatPanel panel = new SeatPanel(settings.scale(screen));
         panel.whiteOnBlack(settings.whiteOnBlack());
-        JFrame frame = new JFrame(Bundle.TITLE_SeatView(), WindowManager.getDefault().getMainWindow().getGraphicsConfiguration());
+        JFrame frame = new JFrame(Bundle.TITLE_SeatView(), screen);
         frame.setUndecorated(true);
         frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
         frame.setContentPane(panel);
@@ -54,7 +56,7 @@ public final class OpenSeatViewAction implements ActionListener {
                 current.removeListener(onChange);
                 current.removePlanListener(onChange);
                 awake.stop();
-                settings.save(panel.scale(), panel.isWhiteOnBlack(), view.heard());
+                settings.save(screen, panel.scale(), panel.isWhiteOnBlack(), view.heard());
                 WindowManager.getDefault().getMainWindow().toFront();
             }
         });

@@ -30,16 +30,18 @@ import quoin.workbench.Mark;
  */
 @Messages({
     "# {0} - height", "# {1} - distance", "seat.size=figures {0} mm high, lines readable from {1,number,0.0} m",
-    "seat.keys=Enter next   − back   * as last time   / black or white   + sound   Page up, Page down size   F6 screen size   Esc leave",
-    "seat.rule=Hold a rule to the bar: Page up or Page down until it is 100 mm long. F6 ends it."})
+    "seat.keys=Enter next   − back   * as last time   / black or white   + sound   Page up, Page down size   F6 measure the screen   . more   Esc leave",
+    "seat.rule=Hold a rule to the bar: 1 or Page up longer, 2 or Page down shorter, until it is 100 mm long. Enter ends it."})
 final class SeatPanel extends JPanel {
 
     private static final long serialVersionUID = 1L;
-    /** Height of a capital or a figure over the size of its font. */
-    private static final double CAP = 0.729;
+    private static final FontRenderContext UNSCALED = new FontRenderContext(null, true, true);
+    private static final float MEASURED_AT = 1000;
     private static final double GAP = 0.2;
     private final String cross = Corner.RF.words() + "+" + Corner.LR.words() + " %";
     private static final int NEXT_LINES = 2;
+    /** Something longer is typed wrong, and is drawn smaller than the rest. */
+    private static final String USUAL_FIGURE = "8888.8";
 
     private transient Optional<SeatPage> page = Optional.empty();
     private transient SeatScale scale;
@@ -139,18 +141,25 @@ final class SeatPanel extends JPanel {
     private double widthFit(Graphics2D g, SeatPage p) {
         Font figures = font(scale.figurePx(), Font.BOLD);
         FontMetrics metrics = g.getFontMetrics(figures);
-        int widest = 0;
+        int widest = metrics.stringWidth("8888");
         for (Corner corner : Corner.values()) {
-            widest = Math.max(widest, metrics.stringWidth(p.corners().get(corner).figure()));
+            String figure = p.corners().get(corner).figure();
+            widest = Math.max(widest, metrics.stringWidth(figure.length() <= USUAL_FIGURE.length() ? figure : USUAL_FIGURE));
         }
-        widest = Math.max(widest, metrics.stringWidth("8888"));
         double name = g.getFontMetrics(font(scale.linePx(), Font.PLAIN)).stringWidth("RR ");
         double cell = (widest + name) * 1.1;
         return getWidth() / 2.0 / cell;
     }
 
-    private static Font font(double capHeight, int style) {
-        return new Font(Font.SANS_SERIF, style, 1).deriveFont((float) (capHeight / CAP));
+    /**
+     * A font whose figures are so high: what the system's plain font is, and how high its figures are in it, differs.
+     *
+     * @param height of a "1", which unlike a round figure does not stand over the line
+     */
+    private static Font font(double height, int style) {
+        Font large = new Font(Font.SANS_SERIF, style, (int) MEASURED_AT);
+        double one = large.createGlyphVector(UNSCALED, "1").getVisualBounds().getHeight() / MEASURED_AT;
+        return large.deriveFont((float) (height / one));
     }
 
     private void drawCorner(Graphics2D g, Corner corner, SeatPage.Cell cell, Rectangle2D at, double figure) {
@@ -161,6 +170,9 @@ final class SeatPanel extends JPanel {
         g.drawString(corner.words(), (float) left, (float) (at.getCenterY() - figure / 2 + name));
         g.setFont(font(figure, cell.typed() ? Font.PLAIN : Font.BOLD));
         double right = at.getMaxX() - name / 2;
+        double room = right - left - name * 1.6;
+        double fit = Math.min(1, room / Math.max(1, g.getFontMetrics().stringWidth(cell.figure())));
+        g.setFont(font(figure * fit, cell.typed() ? Font.PLAIN : Font.BOLD));
         double width = g.getFontMetrics().stringWidth(cell.figure());
         g.drawString(cell.figure(), (float) (right - width), (float) base);
         if (cell.here()) {
@@ -170,29 +182,28 @@ final class SeatPanel extends JPanel {
         }
     }
 
+    /** The figure, and beside it what it is and the verdict on it, one above the other: in one line the word would shrink to nothing. */
     private void drawCross(Graphics2D g, SeatPage p, double top, double height, double figure, double line) {
         double base = top + height / 2 + figure / 2;
-        double middle = base - figure / 2;
         g.setStroke(new BasicStroke(2));
         g.draw(new Line2D.Double(0, top, getWidth(), top));
-        double x = line;
-        g.setFont(font(line, Font.PLAIN));
-        g.drawString(cross, (float) x, (float) (base - figure + line));
-        x += g.getFontMetrics().stringWidth(cross) + line / 2;
         g.setFont(font(figure, Font.BOLD));
-        g.drawString(p.cross(), (float) x, (float) base);
-        x += g.getFontMetrics().stringWidth(p.cross()) + line;
+        g.drawString(p.cross(), (float) line, (float) base);
+        double x = 1.8 * line + g.getFontMetrics().stringWidth(p.cross());
         String word = p.verdict().word();
+        double size = Math.min(line, (height - 3 * GAP * line) / 2);
+        g.setFont(font(size, Font.PLAIN));
+        g.drawString(cross, (float) x, (float) (word.isEmpty() ? base : top + height / 2 - GAP * size));
         if (!word.isEmpty()) {
+            double below = top + height / 2 + (1 + GAP * 1.5) * size;
             if (p.verdict().mark() != Mark.NONE) {
-                double mark = line * 1.3;
-                p.verdict().mark().icon(mark / Looks.em(1)).paintIcon(this, g, (int) x, (int) (middle - mark / 2));
-                x += mark * 1.2;
+                p.verdict().mark().icon(size * 1.2 / Looks.em(1)).paintIcon(this, g, (int) x, (int) (below - size * 1.1));
+                x += size * 1.6;
             }
-            g.setFont(font(line, Font.BOLD));
+            g.setFont(font(size, Font.BOLD));
             double fit = Math.min(1, (getWidth() - x - line / 2) / g.getFontMetrics().stringWidth(word));
-            g.setFont(font(line * fit, Font.BOLD));
-            g.drawString(word, (float) x, (float) (middle + line * fit / 2));
+            g.setFont(font(size * fit, Font.BOLD));
+            g.drawString(word, (float) x, (float) below);
         }
     }
 

@@ -1,23 +1,27 @@
 package quoin.seatview;
 
-import java.awt.Toolkit;
+import java.awt.GraphicsConfiguration;
 import java.util.prefs.Preferences;
 import org.openide.util.NbPreferences;
 
 /** Keeps size, colours and sound of the seat view between two runs. */
 final class SeatSettings {
 
-    private static final String PIXELS_PER_MM = "pixelsPerMm";
+    /** Before the size of a screen: two screens of a laptop have different pixels. */
+    private static final String PIXELS_PER_MM = "pixelsPerMm.";
     private static final String FACTOR = "factor";
     private static final String WHITE = "whiteOnBlack";
     private static final String SOUND = "sound";
-    private static final double MM_PER_INCH = 25.4;
 
     private final Preferences node = NbPreferences.forModule(SeatSettings.class);
 
-    /** The scale last used; before the first time the density the system gives. */
-    SeatScale scale() {
-        double perMm = node.getDouble(PIXELS_PER_MM, Toolkit.getDefaultToolkit().getScreenResolution() / MM_PER_INCH);
+    private static String key(GraphicsConfiguration screen) {
+        return PIXELS_PER_MM + screen.getBounds().width + "x" + screen.getBounds().height;
+    }
+
+    /** The scale last used; before a rule was held to this screen the density it has as far as is known. */
+    SeatScale scale(GraphicsConfiguration screen) {
+        double perMm = node.getDouble(key(screen), ScreenDensity.perMm(screen));
         double factor = node.getDouble(FACTOR, 1);
         return perMm > 0 && factor > 0 ? new SeatScale(perMm, factor) : new SeatScale(1, 1);
     }
@@ -32,8 +36,10 @@ final class SeatSettings {
                 : stored.equals(Sound.Kind.VOICE.name()) ? Sound.Kind.VOICE : Sound.Kind.OFF;
     }
 
-    void save(SeatScale scale, boolean whiteOnBlack, Sound.Kind sound) {
-        node.putDouble(PIXELS_PER_MM, scale.pixelsPerMm());
+    void save(GraphicsConfiguration screen, SeatScale scale, boolean whiteOnBlack, Sound.Kind sound) {
+        if (scale.pixelsPerMm() != scale(screen).pixelsPerMm()) {
+            node.putDouble(key(screen), scale.pixelsPerMm());
+        }
         node.putDouble(FACTOR, scale.factor());
         node.putBoolean(WHITE, whiteOnBlack);
         node.put(SOUND, sound.name());

@@ -29,6 +29,9 @@ import quoin.workflow.spi.Finding;
     "seat.practice=The practice car was read. Enter records it.",
     "seat.elsewhere=That is done outside the seat; the screen goes on as soon as it is recorded.",
     "seat.blank=Type the four loads with the keypad, Enter after each.",
+    "seat.choices=1\u00a0larger  2\u00a0smaller  3\u00a0measure the screen  4\u00a0sound  5\u00a0black or white  0\u00a0leave  Enter\u00a0goes\u00a0on",
+    "seat.sound.OFF=Sound off.", "seat.sound.BEEP=A beep when it is recorded.", "seat.sound.VOICE=The figures are spoken when they are recorded.",
+    "seat.noVoice=This machine has no program that speaks (spd-say, espeak-ng or espeak): a beep stands in for it.",
     "seat.noDay=No day is open. Press Esc and open one."})
 final class SeatView extends KeyAdapter {
 
@@ -45,6 +48,8 @@ final class SeatView extends KeyAdapter {
     private Optional<String> message = Optional.empty();
     private boolean warned;
     private boolean fromPracticeCar;
+    /** True while digits choose what the keypad has no key for. */
+    private boolean choosing;
 
     /**
      * @param leave closes the view
@@ -82,39 +87,107 @@ final class SeatView extends KeyAdapter {
     @Override
     public void keyPressed(KeyEvent e) {
         switch (e.getKeyCode()) {
-            case KeyEvent.VK_ESCAPE -> leaveOrEndRule();
+            case KeyEvent.VK_ESCAPE -> escape();
             case KeyEvent.VK_F6 -> panel.ruling(!panel.isRuling());
-            case KeyEvent.VK_PAGE_UP -> panel.scale(panel.isRuling() ? panel.scale().longerRule() : panel.scale().larger());
-            case KeyEvent.VK_PAGE_DOWN -> panel.scale(panel.isRuling() ? panel.scale().shorterRule() : panel.scale().smaller());
+            case KeyEvent.VK_PAGE_UP -> resize(true);
+            case KeyEvent.VK_PAGE_DOWN -> resize(false);
             case KeyEvent.VK_BACK_SPACE -> change(entry.back());
             case KeyEvent.VK_ENTER -> enter();
             default -> { }
         }
     }
 
+    private void resize(boolean larger) {
+        SeatScale now = panel.scale();
+        if (panel.isRuling()) {
+            panel.scale(larger ? now.longerRule() : now.shorterRule());
+        } else {
+            panel.scale(larger ? now.larger() : now.smaller());
+        }
+    }
+
     @Override
     public void keyTyped(KeyEvent e) {
         char typed = e.getKeyChar();
+        if (choosing || panel.isRuling()) {
+            choose(typed);
+            return;
+        }
         switch (typed) {
             case '-' -> change(entry.back());
             case '*', '=' -> change(entry.repeat());
             case '/' -> panel.whiteOnBlack(!panel.isWhiteOnBlack());
-            case '+' -> {
-                heard = heard.next();
-                sound.say(heard, heard.name());
-            }
+            case '+' -> nextSound();
+            case '.', ',' -> mark();
             default -> {
-                if (Character.isDigit(typed) || typed == '.' || typed == ',') {
-                    char character = typed == '.' || typed == ',' ? mark() : typed;
-                    change(isDoubted() ? entry.with(String.valueOf(character)) : entry.type(character));
+                if (Character.isDigit(typed)) {
+                    change(isDoubted() ? entry.with(String.valueOf(typed)) : entry.type(typed));
                 }
             }
         }
     }
 
-    private void leaveOrEndRule() {
+    /** No load begins with the decimal mark: in an empty field the key leads to what the keypad has no keys for. */
+    private void mark() {
+        if (entry.text().isEmpty()) {
+            choosing(true);
+        } else {
+            // keypads have one key for the mark, whichever they print on it
+            char character = current.units().preferences().decimalMark() == DecimalMark.COMMA ? ',' : '.';
+            change(isDoubted() ? entry.with(String.valueOf(character)) : entry.type(character));
+        }
+    }
+
+    private void choosing(boolean now) {
+        choosing = now;
+        warned = false;
+        message = now ? Optional.of(Bundle.seat_choices()) : Optional.empty();
+        current.snapshot().ifPresent(this::show);
+    }
+
+    private void choose(char typed) {
+        switch (typed) {
+            case '1' -> resize(true);
+            case '2' -> resize(false);
+            case '3' -> {
+                choosing(false);
+                panel.ruling(true);
+            }
+            case '4', '+' -> {
+                choosing(false);
+                nextSound();
+            }
+            case '5', '/' -> panel.whiteOnBlack(!panel.isWhiteOnBlack());
+            case '0' -> leave.run();
+            case '-' -> choosing(false);
+            default -> { }
+        }
+    }
+
+    private void nextSound() {
+        heard = heard.next();
+        warned = false;
+        message = Optional.of(switch (heard) {
+            case OFF -> Bundle.seat_sound_OFF();
+            case BEEP -> Bundle.seat_sound_BEEP();
+            case VOICE -> Bundle.seat_sound_VOICE();
+        });
+        sound.say(heard, message.get(), this::noVoice);
+        current.snapshot().ifPresent(this::show);
+    }
+
+    private void noVoice() {
+        if (entry.isBlank() && heard == Sound.Kind.VOICE) {
+            message = Optional.of(Bundle.seat_noVoice());
+            current.snapshot().ifPresent(this::show);
+        }
+    }
+
+    private void escape() {
         if (panel.isRuling()) {
             panel.ruling(false);
+        } else if (choosing) {
+            choosing(false);
         } else {
             leave.run();
         }
@@ -123,11 +196,6 @@ final class SeatView extends KeyAdapter {
     /** True while the field still holds the figure that is in doubt: the next digit begins another. */
     private boolean isDoubted() {
         return doubt.isPresent() && message.isPresent();
-    }
-
-    /** Keypads have one key for the decimal mark, whichever they print on it. */
-    private char mark() {
-        return current.units().preferences().decimalMark() == DecimalMark.COMMA ? ',' : '.';
     }
 
     private void change(SeatEntry changed) {
@@ -139,13 +207,15 @@ final class SeatView extends KeyAdapter {
 
     private void enter() {
         Optional<DaySnapshot> day = current.snapshot();
-        if (day.isEmpty() || panel.isRuling()) {
+        if (day.isEmpty() || panel.isRuling() || choosing) {
             panel.ruling(false);
+            choosing(false);
             return;
         }
+        takeLikely(day.get());
         if (entry.isBlank()) {
             doNext(day.get());
-        } else if (!takesLikely(day.get()) && isSound(day.get())) {
+        } else if (isSound(day.get())) {
             if (entry.isLast()) {
                 record(day.get());
             } else {
@@ -156,15 +226,13 @@ final class SeatView extends KeyAdapter {
         current.snapshot().ifPresent(this::show);
     }
 
-    /** "0" in a doubted field takes the likely figure. */
-    private boolean takesLikely(DaySnapshot day) {
-        if (doubt.isEmpty() || !entry.text().equals("0")) {
-            return false;
+    /** "0" in a doubted field takes the likely figure, and Enter goes on from it as from a typed one. */
+    private void takeLikely(DaySnapshot day) {
+        if (doubt.isPresent() && entry.text().equals("0")) {
+            entry = entry.with(day.format().exact(entry.reading(), doubt.get().suggested().getAsDouble()));
+            doubt = Optional.empty();
+            message = Optional.empty();
         }
-        entry = entry.with(day.format().exact(entry.reading(), doubt.get().suggested().getAsDouble()));
-        doubt = Optional.empty();
-        message = Optional.empty();
-        return true;
     }
 
     /** Says what is wrong or doubtful with what is typed, and goes there; a doubt is raised once. */
@@ -200,7 +268,7 @@ final class SeatView extends KeyAdapter {
                 .map(e -> e.getKey().placeWords() + " " + day.format().number(e.getKey(), e.getValue())).collect(Collectors.joining(", "));
         String cross = current.snapshot().map(s -> SeatPage.of(s, entry, s.status().next(), Optional.empty(), false))
                 .map(p -> Corner.RF.words() + "+" + Corner.LR.words() + " " + p.cross() + " " + p.verdict().word()).orElse("");
-        sound.say(heard, Bundle.seat_recorded(figures) + " " + cross);
+        sound.say(heard, Bundle.seat_recorded(figures) + " " + cross, this::noVoice);
     }
 
     private void doNext(DaySnapshot day) {

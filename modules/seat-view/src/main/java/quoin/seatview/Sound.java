@@ -1,5 +1,6 @@
 package quoin.seatview;
 
+import java.awt.EventQueue;
 import java.awt.Toolkit;
 import java.io.IOException;
 import java.util.List;
@@ -26,12 +27,18 @@ final class Sound {
 
     private final RequestProcessor worker = new RequestProcessor("quoin voice", 1);
 
-    void say(Kind kind, String words) {
+    /**
+     * Makes the words heard.
+     *
+     * @param silent told on the event thread where a voice was wanted and this machine has none
+     */
+    void say(Kind kind, String words, Runnable silent) {
         switch (kind) {
             case BEEP -> Toolkit.getDefaultToolkit().beep();
             case VOICE -> worker.post(() -> {
                 if (!speak(words)) {
                     Toolkit.getDefaultToolkit().beep();
+                    EventQueue.invokeLater(silent);
                 }
             });
             default -> { }
@@ -39,7 +46,7 @@ final class Sound {
     }
 
     private static boolean speak(String words) {
-        for (List<String> command : commands(System.getProperty("os.name", ""), words)) {
+        for (List<String> command : commands(System.getProperty("os.name", ""), Locale.getDefault().getLanguage(), words)) {
             Optional<Integer> end = run(command, words);
             if (end.isPresent() && end.get() == 0) {
                 return true;
@@ -49,7 +56,7 @@ final class Sound {
     }
 
     /** The system's ways of speaking, the usual one first. */
-    static List<List<String>> commands(String system, String words) {
+    static List<List<String>> commands(String system, String language, String words) {
         String lower = system.toLowerCase(Locale.ROOT);
         // A text that begins with a dash would be taken for an option.
         String text = " " + words;
@@ -60,7 +67,8 @@ final class Sound {
             return List.of(List.of("powershell", "-NoProfile", "-Command",
                     "Add-Type -AssemblyName System.Speech; (New-Object System.Speech.Synthesis.SpeechSynthesizer).Speak($env:" + TEXT + ")"));
         }
-        return List.of(List.of("spd-say", "--wait", text), List.of("espeak-ng", text), List.of("espeak", text));
+        return List.of(List.of("spd-say", "--wait", "-l", language, text), List.of("espeak-ng", "-v", language, text),
+                List.of("espeak", "-v", language, text));
     }
 
     private static Optional<Integer> run(List<String> command, String words) {

@@ -1,6 +1,7 @@
 package quoin.seatview;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Component;
@@ -12,9 +13,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quoin.car.Axle;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
+import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
 import quoin.logbook.Journal;
 import quoin.rehearsal.Ouzel23;
@@ -108,9 +111,50 @@ class SeatViewTest {
     @Test
     void aTextToSpeakIsNeverPartOfACommandLineThatIsRead() {
         for (String system : List.of("Linux", "Mac OS X", "Windows 11")) {
-            for (List<String> command : Sound.commands(system, "-x $(reboot)")) {
+            for (List<String> command : Sound.commands(system, "de", "-x $(reboot)")) {
                 assertTrue(command.stream().noneMatch(part -> part.startsWith("-x")), command.toString());
                 assertTrue(command.stream().noneMatch(part -> part.contains("reboot")) || !command.get(0).equals("powershell"));
+            }
+        }
+    }
+
+    /** A keypad has no Escape and no Page up: its decimal key in an empty field leads there. */
+    @Test
+    void theKeypadAloneSizesTurnsRoundMeasuresAndLeaves() {
+        double before = panel.scale().factor();
+        press(".11");
+        assertEquals(before * 1.21, panel.scale().factor(), 1e-9);
+        press("2\n161.8\n157\n148.6\n170.1\n");
+        assertEquals(1, readings().size(), "after Enter digits are figures again");
+        press(".5-");
+        assertTrue(panel.isWhiteOnBlack());
+        press(".3");
+        double rule = panel.scale().pixelsPerMm();
+        press("1\n");
+        assertTrue(panel.scale().pixelsPerMm() > rule && !panel.isRuling());
+        press("161,8");
+        assertFalse(left);
+        press("-----.0");
+        assertTrue(left);
+        assertEquals(1, readings().size());
+    }
+
+    @Test
+    void theLikelyFigureIsTakenAndEnterGoesOn() {
+        current.record("preparation", h -> new Entry.Condition(h, Conditions.bar(Axle.FRONT), Conditions.DISCONNECTED, ""));
+        press("161.8\n157\n148.6\n170.1\n");
+        press("1618\n");
+        press("0\n157\n148.6\n170.1\n");
+        assertEquals(2, readings().size());
+        assertEquals(161.8, readings().get(1).values().get(load(Ouzel23.car().walkingOrder().get(0))), 1e-9);
+    }
+
+    @Test
+    void aMachineWithoutAHelperIsNoError() {
+        assertTrue(KeepAwake.first(List.of(List.of("no-such-program-of-quoin"))).isEmpty());
+        for (String system : List.of("Linux", "Mac OS X", "Windows 11")) {
+            for (List<String> command : KeepAwake.commands(system, 4711)) {
+                assertTrue(command.stream().anyMatch(part -> part.contains("4711")), "ends with Quoin: " + command);
             }
         }
     }
