@@ -2,6 +2,8 @@ package quoin.car;
 
 import java.util.Objects;
 import java.util.OptionalDouble;
+import quoin.quantities.NotTakenException;
+import quoin.quantities.Texts;
 
 /**
  * One adjuster as it is built into the car.
@@ -15,6 +17,7 @@ import java.util.OptionalDouble;
  */
 public record Adjuster(AdjusterId id, Setting setting, OptionalDouble startMm, OptionalDouble minMm, OptionalDouble maxMm,
         boolean locked) {
+    private static final Texts TEXTS = Texts.of(Adjuster.class);
 
     public Adjuster {
         Objects.requireNonNull(id, "id");
@@ -23,7 +26,7 @@ public record Adjuster(AdjusterId id, Setting setting, OptionalDouble startMm, O
         Objects.requireNonNull(minMm, "minMm");
         Objects.requireNonNull(maxMm, "maxMm");
         if (minMm.isPresent() && maxMm.isPresent() && minMm.getAsDouble() > maxMm.getAsDouble()) {
-            throw new IllegalArgumentException(id.words() + ": the shortest thread length is above the longest");
+            throw new NotTakenException(TEXTS.phrase("shortestThreadLengthIs", id.words()));
         }
     }
 

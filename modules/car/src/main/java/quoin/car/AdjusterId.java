@@ -1,10 +1,12 @@
 package quoin.car;
 
 import java.util.Objects;
+import quoin.quantities.NotTakenException;
 import quoin.quantities.Texts;
 
 /** One adjuster of the car, such as the perch at RR. The text form, "perch.RR", is what files store. */
 public record AdjusterId(AdjusterKind kind, Corner corner) implements Comparable<AdjusterId> {
+    private static final Texts TEXTS = Texts.of(AdjusterId.class);
 
     public AdjusterId {
         Objects.requireNonNull(kind, "kind");
@@ -30,7 +32,7 @@ public record AdjusterId(AdjusterKind kind, Corner corner) implements Comparable
                 }
             }
         }
-        throw new IllegalArgumentException("'" + text + "' is not an adjuster; write for example 'perch.RR'");
+        throw new NotTakenException(TEXTS.phrase("notAnAdjusterWrite", text));
     }
 
     @Override

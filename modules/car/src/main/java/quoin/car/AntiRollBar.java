@@ -11,6 +11,6 @@ import java.util.OptionalDouble;
  */
 public record AntiRollBar(OptionalDouble rollRateNPerMm) {
     public AntiRollBar {
-        Checks.positive(rollRateNPerMm, "anti-roll bar rate");
+        Checks.positive(rollRateNPerMm, "name.antirollBarRate");
     }
 }

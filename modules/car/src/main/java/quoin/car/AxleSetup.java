@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public record AxleSetup(double trackMm, Optional<AntiRollBar> bar, SuspensionChoice suspension) {
     public AxleSetup {
-        Checks.positive(trackMm, "track");
+        Checks.positive(trackMm, "name.track");
         Objects.requireNonNull(bar, "bar");
         Objects.requireNonNull(suspension, "suspension");
     }

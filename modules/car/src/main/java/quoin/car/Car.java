@@ -6,6 +6,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import quoin.quantities.NotTakenException;
+import quoin.quantities.Texts;
 
 /**
  * A car as the racer knows it. Only wheelbase and tracks must be known; {@link Assumptions} fills the rest by stated rules.
@@ -26,15 +28,16 @@ import java.util.stream.Stream;
 public record Car(String id, String name, double wheelbaseMm, PerAxle<AxleSetup> axles, PerCorner<CornerSetup> corners,
         Masses masses, List<HeightPoint> heightPoints, Targets targets, LoadCase loadCase, Instruments instruments,
         List<Corner> walkingOrder) {
+    private static final Texts TEXTS = Texts.of(Car.class);
 
     public Car {
         if (id.isBlank()) {
-            throw new IllegalArgumentException("a car needs an id");
+            throw new NotTakenException(TEXTS.phrase("carNeedsAnId"));
         }
         if (name.isBlank()) {
-            throw new IllegalArgumentException("a car needs a name");
+            throw new NotTakenException(TEXTS.phrase("carNeedsAName"));
         }
-        Checks.positive(wheelbaseMm, "wheelbase");
+        Checks.positive(wheelbaseMm, "name.wheelbase");
         Objects.requireNonNull(axles, "axles");
         Objects.requireNonNull(corners, "corners");
         Objects.requireNonNull(masses, "masses");
@@ -46,11 +49,11 @@ public record Car(String id, String name, double wheelbaseMm, PerAxle<AxleSetup>
         Set<String> names = new HashSet<>();
         for (HeightPoint point : heightPoints) {
             if (!names.add(point.name())) {
-                throw new IllegalArgumentException("two height points are called '" + point.name() + "'; give each its own name");
+                throw new NotTakenException(TEXTS.phrase("twoHeightPointsAre", point.name()));
             }
         }
         if (walkingOrder.size() != 4 || new HashSet<>(walkingOrder).size() != 4) {
-            throw new IllegalArgumentException("the walking order names each corner once");
+            throw new NotTakenException(TEXTS.phrase("walkingOrderNamesEach"));
         }
     }
 

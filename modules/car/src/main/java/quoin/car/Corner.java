@@ -1,6 +1,8 @@
 package quoin.car;
 
+import quoin.quantities.NotTakenException;
 import quoin.quantities.Phrase;
+import quoin.quantities.Texts;
 
 /**
  * The four corners of the car, named as the trade names them: left front, right front, left rear, right rear, seen by
@@ -8,6 +10,8 @@ import quoin.quantities.Phrase;
  */
 public enum Corner {
     LF, RF, LR, RR;
+
+    private static final Texts TEXTS = Texts.of(Corner.class);
 
     /** True for LF and RF. */
     public boolean isFront() {
@@ -66,6 +70,6 @@ public enum Corner {
                 return corner;
             }
         }
-        throw new IllegalArgumentException("'" + text + "' is not a corner; write LF, RF, LR or RR");
+        throw new NotTakenException(TEXTS.phrase("notACornerWrite", text));
     }
 }

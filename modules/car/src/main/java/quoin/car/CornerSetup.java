@@ -20,12 +20,12 @@ public record CornerSetup(OptionalDouble springRateNPerMm, OptionalDouble motion
         OptionalDouble tyreRateNPerMm, OptionalDouble unsprungMassKg, OptionalDouble rimChordMm, List<Adjuster> adjusters) {
 
     public CornerSetup {
-        Checks.positive(springRateNPerMm, "spring rate");
-        Checks.positive(motionRatio, "motion ratio");
-        Checks.positive(pushrodRatio, "pushrod ratio");
-        Checks.positive(tyreRateNPerMm, "tyre rate");
-        Checks.positive(unsprungMassKg, "unsprung mass");
-        Checks.positive(rimChordMm, "rim chord");
+        Checks.positive(springRateNPerMm, "name.springRate");
+        Checks.positive(motionRatio, "name.motionRatio");
+        Checks.positive(pushrodRatio, "name.pushrodRatio");
+        Checks.positive(tyreRateNPerMm, "name.tyreRate");
+        Checks.positive(unsprungMassKg, "name.unsprungMass");
+        Checks.positive(rimChordMm, "name.rimChord");
         adjusters = List.copyOf(adjusters);
     }
 

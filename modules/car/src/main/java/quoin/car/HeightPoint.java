@@ -3,6 +3,8 @@ package quoin.car;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import quoin.quantities.NotTakenException;
+import quoin.quantities.Texts;
 
 /**
  * A marked point under the frame where ride height is measured from the pad plane.
@@ -13,10 +15,11 @@ import java.util.OptionalDouble;
  * @param yMm    left of the centre line, mm (right is negative); empty = unknown
  */
 public record HeightPoint(String name, Optional<Corner> corner, OptionalDouble xMm, OptionalDouble yMm) {
+    private static final Texts TEXTS = Texts.of(HeightPoint.class);
 
     public HeightPoint {
         if (name.isBlank()) {
-            throw new IllegalArgumentException("a height point needs a name");
+            throw new NotTakenException(TEXTS.phrase("heightPointNeedsA"));
         }
         Objects.requireNonNull(corner, "corner");
         Objects.requireNonNull(xMm, "xMm");

@@ -10,10 +10,10 @@ package quoin.car;
  */
 public record Instruments(double scaleResolutionKg, double heightResolutionMm, double angleResolutionDeg, double toeResolutionMm) {
     public Instruments {
-        Checks.positive(scaleResolutionKg, "scale resolution");
-        Checks.positive(heightResolutionMm, "height resolution");
-        Checks.positive(angleResolutionDeg, "angle resolution");
-        Checks.positive(toeResolutionMm, "toe resolution");
+        Checks.positive(scaleResolutionKg, "name.scaleResolution");
+        Checks.positive(heightResolutionMm, "name.heightResolution");
+        Checks.positive(angleResolutionDeg, "name.angleResolution");
+        Checks.positive(toeResolutionMm, "name.toeResolution");
     }
 
     /** Usual workshop instruments (common practice, no source). */

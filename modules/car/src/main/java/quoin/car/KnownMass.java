@@ -1,6 +1,8 @@
 package quoin.car;
 
 import java.util.Objects;
+import quoin.quantities.NotTakenException;
+import quoin.quantities.Texts;
 
 /**
  * A mass whose place is known, such as the driver or the fuel.
@@ -13,6 +15,7 @@ import java.util.Objects;
  * @param zMm    above the pads at ride height, mm
  */
 public record KnownMass(String name, Role role, double massKg, double xMm, double yMm, double zMm) {
+    private static final Texts TEXTS = Texts.of(KnownMass.class);
 
     /** What a known mass counts as. */
     public enum Role { DRIVER, FUEL, BALLAST, PART }
@@ -20,7 +23,7 @@ public record KnownMass(String name, Role role, double massKg, double xMm, doubl
     public KnownMass {
         Objects.requireNonNull(role, "role");
         if (!(massKg >= 0) || Double.isInfinite(massKg)) {
-            throw new IllegalArgumentException(name + ": mass must be 0 kg or more, not " + massKg);
+            throw new NotTakenException(TEXTS.phrase("massMustBeKg", name, massKg));
         }
     }
 }

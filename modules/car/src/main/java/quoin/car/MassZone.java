@@ -1,5 +1,8 @@
 package quoin.car;
 
+import quoin.quantities.NotTakenException;
+import quoin.quantities.Texts;
+
 /**
  * A part of the car where a mass may be fixed: a box seen from above at one height. Axes as those of {@link Car}.
  *
@@ -11,20 +14,21 @@ package quoin.car;
  * @param zMm      height of a mass fixed there above the pads, mm
  */
 public record MassZone(String name, double rearXMm, double frontXMm, double rightYMm, double leftYMm, double zMm) {
+    private static final Texts TEXTS = Texts.of(MassZone.class);
 
     public MassZone {
         if (name.isBlank()) {
-            throw new IllegalArgumentException("a place for ballast needs a name");
+            throw new NotTakenException(TEXTS.phrase("placeForBallastNeeds"));
         }
         if (!(rearXMm <= frontXMm)) {
-            throw new IllegalArgumentException(name + ": the rear edge must lie behind the front edge");
+            throw new NotTakenException(TEXTS.phrase("rearEdgeMustLie", name));
         }
         if (!(rightYMm <= leftYMm)) {
-            throw new IllegalArgumentException(name + ": the right edge must lie to the right of the left edge");
+            throw new NotTakenException(TEXTS.phrase("rightEdgeMustLie", name));
         }
         if (!Double.isFinite(zMm) || Double.isInfinite(rearXMm) || Double.isInfinite(frontXMm) || Double.isInfinite(rightYMm)
                 || Double.isInfinite(leftYMm)) {
-            throw new IllegalArgumentException(name + ": every edge and the height must be a number");
+            throw new NotTakenException(TEXTS.phrase("everyEdgeAndThe", name));
         }
     }
 }

@@ -2,6 +2,8 @@ package quoin.car;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import quoin.quantities.NotTakenException;
+import quoin.quantities.Texts;
 
 /**
  * Masses as far as known.
@@ -12,14 +14,15 @@ import java.util.OptionalDouble;
  * @param zones      where masses may be fixed; names are unique
  */
 public record Masses(OptionalDouble totalKg, OptionalDouble cgHeightMm, List<KnownMass> known, List<MassZone> zones) {
+    private static final Texts TEXTS = Texts.of(Masses.class);
 
     public Masses {
-        Checks.positive(totalKg, "total mass");
-        Checks.positive(cgHeightMm, "centre of gravity height");
+        Checks.positive(totalKg, "name.totalMass");
+        Checks.positive(cgHeightMm, "name.centreOfGravityHeight");
         known = List.copyOf(known);
         zones = List.copyOf(zones);
         if (zones.stream().map(MassZone::name).distinct().count() < zones.size()) {
-            throw new IllegalArgumentException("two places for ballast have one name; give each its own");
+            throw new NotTakenException(TEXTS.phrase("twoPlacesForBallast"));
         }
     }
 

@@ -2,6 +2,7 @@ package quoin.car;
 
 import java.util.Objects;
 import java.util.Set;
+import quoin.quantities.NotTakenException;
 import quoin.quantities.Texts;
 
 /**
@@ -10,6 +11,7 @@ import quoin.quantities.Texts;
  * The text form, "load.LF" or "height.rail LF", is what files store.
  */
 public record ReadingId(ReadingKind kind, String place) implements Comparable<ReadingId> {
+    private static final Texts TEXTS = Texts.of(ReadingId.class);
 
     public static final String CAR = "car";
     /** The left side of the car, or a turn to the left. */
@@ -21,7 +23,7 @@ public record ReadingId(ReadingKind kind, String place) implements Comparable<Re
     public ReadingId {
         Objects.requireNonNull(kind, "kind");
         if (place.isBlank()) {
-            throw new IllegalArgumentException("a reading needs a place, such as LF");
+            throw new NotTakenException(TEXTS.phrase("readingNeedsAPlace"));
         }
     }
 
@@ -67,7 +69,7 @@ public record ReadingId(ReadingKind kind, String place) implements Comparable<Re
                 }
             }
         }
-        throw new IllegalArgumentException("'" + text + "' is not a reading; write for example 'load.LF'");
+        throw new NotTakenException(TEXTS.phrase("notAReadingWrite", text));
     }
 
     @Override

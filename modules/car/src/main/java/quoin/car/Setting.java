@@ -2,6 +2,8 @@ package quoin.car;
 
 import java.util.List;
 import java.util.Objects;
+import quoin.quantities.NotTakenException;
+import quoin.quantities.Texts;
 
 /** How an adjuster is set: by turning a thread in whole steps, or by shims from the racer's own stock. */
 public sealed interface Setting {
@@ -21,10 +23,10 @@ public sealed interface Setting {
         public Thread {
             Objects.requireNonNull(stepName, "stepName");
             if (!(pitchMm > 0) || Double.isInfinite(pitchMm)) {
-                throw new IllegalArgumentException("thread pitch must be greater than 0 mm, not " + pitchMm);
+                throw new NotTakenException(Texts.of(Setting.class).phrase("threadPitchMustBe", pitchMm));
             }
             if (stepsPerTurn < 1) {
-                throw new IllegalArgumentException("steps per turn must be 1 or more, not " + stepsPerTurn);
+                throw new NotTakenException(Texts.of(Setting.class).phrase("stepsPerTurnMust", stepsPerTurn));
             }
         }
 
@@ -69,7 +71,7 @@ public sealed interface Setting {
     record Shim(double thicknessMm, int count) {
         public Shim {
             if (!(thicknessMm > 0) || count < 0) {
-                throw new IllegalArgumentException("a shim needs a thickness above 0 mm and a count of 0 or more");
+                throw new NotTakenException(Texts.of(Setting.class).phrase("shimNeedsAThickness"));
             }
         }
     }

@@ -1,5 +1,8 @@
 package quoin.car;
 
+import quoin.quantities.NotTakenException;
+import quoin.quantities.Texts;
+
 /**
  * What a reading should be.
  *
@@ -7,16 +10,17 @@ package quoin.car;
  * @param tolerance half width of the accepted band, same unit, greater than 0
  */
 public record Target(double value, double tolerance) {
+    private static final Texts TEXTS = Texts.of(Target.class);
 
     /** Far below what any gauge shows, in any of the base units. */
     private static final double ON_THE_LIMIT = 1e-9;
 
     public Target {
         if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("a target must be a number");
+            throw new NotTakenException(TEXTS.phrase("targetMustBeA"));
         }
         if (!(tolerance > 0) || Double.isInfinite(tolerance)) {
-            throw new IllegalArgumentException("a tolerance must be greater than 0");
+            throw new NotTakenException(TEXTS.phrase("toleranceMustBeGreater"));
         }
     }
 

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.openide.util.NbBundle.Messages;
 import quoin.car.Car;
 import quoin.logbook.CarFile;
 import quoin.logbook.DayInfo;
@@ -21,6 +22,8 @@ import quoin.logbook.Journal;
 import quoin.logbook.Library;
 
 /** Puts a car with its days into one file: a zip of the plain files with a list of them. */
+@Messages({
+    "# {0} - file", "# {1} - what went wrong", "share.failed=The car was not shared: {0} cannot be written ({1}); choose another folder"})
 public final class CarShare {
 
     private static final int LONGEST_NAME = 60;
@@ -57,7 +60,7 @@ public final class CarShare {
                 Files.deleteIfExists(part);
             }
         } catch (IOException e) {
-            throw new ShareException("The car was not shared: " + file + " cannot be written (" + e.getLocalizedMessage() + "); choose another folder", e);
+            throw new ShareException(Bundle.share_failed(file, e.getLocalizedMessage()), e);
         }
         return contents.size() - 1;
     }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.openide.util.NbBundle.Messages;
 import quoin.car.ReadingId;
 import quoin.car.Setting;
 import quoin.exchange.table.CsvStyle;
@@ -36,6 +37,8 @@ import quoin.logbook.Measurement;
  * <p>JSON: {@code {"quoin": "day-export", "format": 1, "day": first line, "entries": [every line as written]}}; a line that
  * cannot be read stands there as {@code {"damaged": text}}.
  */
+@Messages({
+    "# {0} - what went wrong", "export.unreadable=the day cannot be read ({0}); check the disk"})
 public final class DayExport {
 
     /** Names of the columns of the CSV. */
@@ -134,7 +137,7 @@ public final class DayExport {
             latest(journal, whole);
             return JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(whole);
         } catch (IOException e) {
-            throw new UncheckedIOException("the day cannot be read (" + e.getLocalizedMessage() + "); check the disk", e);
+            throw new UncheckedIOException(Bundle.export_unreadable(e.getLocalizedMessage()), e);
         }
     }
 

@@ -13,6 +13,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * What a shared file says is in it, {@code manifest.json}.
@@ -23,6 +24,15 @@ import java.util.regex.Pattern;
  * @param made  when it was put together, ISO 8601
  * @param files every file in it with its length and SHA-256
  */
+@Messages({
+    "manifest.unreadable=its list of contents cannot be read; ask for the file once more",
+    "# {0} - what went wrong", "manifest.damaged=it cannot be read: {0}",
+    "manifest.none=it is no shared car; choose a file made with File, Share Car",
+    "# {0} - number", "manifest.newer=it was made by a newer Quoin (format {0}); update Quoin, then try again",
+    "# {0} - path in the file", "manifest.elsewhere=it wants to write to ''{0}'', which no shared car does; it was not imported",
+    "# {0} - path in the file", "manifest.tooLarge=''{0}'' is too large to be part of a car; it was not imported",
+    "manifest.tooMuch=it holds more than a car with its days can; it was not imported",
+    "manifest.noCar=there is no car in it; ask for the file once more"})
 record Manifest(String car, String name, String from, String made, List<Item> files) {
 
     static final String FILE = "manifest.json";
@@ -57,15 +67,15 @@ record Manifest(String car, String name, String from, String made, List<Item> fi
         try {
             node = JSON.readTree(bytes);
         } catch (JsonProcessingException e) {
-            throw new ShareException("its list of contents cannot be read; ask for the file once more", e);
+            throw new ShareException(Bundle.manifest_unreadable(), e);
         } catch (IOException e) {
-            throw new ShareException("it cannot be read: " + e.getLocalizedMessage(), e);
+            throw new ShareException(Bundle.manifest_damaged(e.getLocalizedMessage()), e);
         }
         if (!node.path("quoin").asText().equals("share")) {
-            throw new ShareException("it is no shared car; choose a file made with File, Share Car");
+            throw new ShareException(Bundle.manifest_none());
         }
         if (node.path("format").asInt() > FORMAT) {
-            throw new ShareException("it was made by a newer Quoin (format " + node.path("format").asInt() + "); update Quoin, then try again");
+            throw new ShareException(Bundle.manifest_newer(node.path("format").asInt()));
         }
         List<Item> files = new ArrayList<>();
         node.path("files").forEach(f -> files.add(new Item(f.path("path").asText(), f.path("bytes").asLong(-1), f.path("sha256").asText())));
@@ -78,18 +88,18 @@ record Manifest(String car, String name, String from, String made, List<Item> fi
         long all = 0;
         for (Item item : files) {
             if (!PATH.matcher(item.path()).matches() || !seen.add(item.path())) {
-                throw new ShareException("it wants to write to '" + item.path() + "', which no shared car does; it was not imported");
+                throw new ShareException(Bundle.manifest_elsewhere(item.path()));
             }
             if (item.bytes() < 0 || item.bytes() > MOST_BYTES) {
-                throw new ShareException("'" + item.path() + "' is too large to be part of a car; it was not imported");
+                throw new ShareException(Bundle.manifest_tooLarge(item.path()));
             }
             all += item.bytes();
         }
         if (files.size() > MOST_FILES || all > MOST_IN_ALL) {
-            throw new ShareException("it holds more than a car with its days can; it was not imported");
+            throw new ShareException(Bundle.manifest_tooMuch());
         }
         if (!seen.contains(CAR_FILE)) {
-            throw new ShareException("there is no car in it; ask for the file once more");
+            throw new ShareException(Bundle.manifest_noCar());
         }
     }
 

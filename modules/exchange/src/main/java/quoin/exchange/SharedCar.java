@@ -26,6 +26,12 @@ import quoin.logbook.Library;
  * every file must have the length and the SHA-256 its list gives, and a name in the file is never used as a path.
  */
 @Messages({
+    "# {0} - path in the file", "shared.damaged=''{0}'' was damaged on the way; ask for the file once more",
+    "# {0} - what went wrong", "shared.unreadable=it cannot be read ({0}); choose a file made with File, Share Car",
+    "# {0} - what went wrong", "shared.noCar=the car in it cannot be read: {0}",
+    "# {0} - path in the file", "shared.missing=''{0}'' is missing in it; ask for the file once more",
+    "# {0} - path in the file", "shared.larger=''{0}'' is larger than it says; it was not imported",
+    "# {0} - what went wrong", "shared.notImported=the car was not imported ({0}); make room or choose another library folder",
     "# {0} - car", "# {1} - whose", "shared.name={0} (from {1})", "shared.friend=a friend",
     "# {0} - whose", "# {1} - name of the car there", "shared.note=Imported from {0}; there the car is called {1}"})
 public final class SharedCar {
@@ -54,16 +60,16 @@ public final class SharedCar {
             for (Manifest.Item item : manifest.files()) {
                 byte[] bytes = bytes(zip, item.path(), item.bytes());
                 if (bytes.length != item.bytes() || !Manifest.sha256(bytes).equals(item.sha256())) {
-                    throw new ShareException("'" + item.path() + "' was damaged on the way; ask for the file once more");
+                    throw new ShareException(Bundle.shared_damaged(item.path()));
                 }
                 contents.put(item.path(), bytes);
             }
             Car car = CarFile.fromText(new String(contents.get(Manifest.CAR_FILE), StandardCharsets.UTF_8));
             return new SharedCar(manifest, car, contents);
         } catch (IOException e) {
-            throw new ShareException("it cannot be read (" + e.getLocalizedMessage() + "); choose a file made with File, Share Car", e);
+            throw new ShareException(Bundle.shared_unreadable(e.getLocalizedMessage()), e);
         } catch (IllegalArgumentException e) {
-            throw new ShareException("the car in it cannot be read: " + e.getLocalizedMessage(), e);
+            throw new ShareException(Bundle.shared_noCar(e.getLocalizedMessage()), e);
         }
     }
 
@@ -71,12 +77,12 @@ public final class SharedCar {
     private static byte[] bytes(ZipFile zip, String path, long most) throws IOException {
         ZipEntry entry = zip.getEntry(path);
         if (entry == null || entry.isDirectory()) {
-            throw new ShareException("'" + path + "' is missing in it; ask for the file once more");
+            throw new ShareException(Bundle.shared_missing(path));
         }
         try (InputStream in = zip.getInputStream(entry)) {
             byte[] bytes = in.readNBytes((int) Math.min(most + 1, Integer.MAX_VALUE - 8));
             if (bytes.length > most) {
-                throw new ShareException("'" + path + "' is larger than it says; it was not imported");
+                throw new ShareException(Bundle.shared_larger(path));
             }
             return bytes;
         }
@@ -127,7 +133,7 @@ public final class SharedCar {
                 delete(staging);
             }
         } catch (IOException | JournalException e) {
-            throw new ShareException("the car was not imported (" + e.getLocalizedMessage() + "); make room or choose another library folder", e);
+            throw new ShareException(Bundle.shared_notImported(e.getLocalizedMessage()), e);
         }
         return id;
     }

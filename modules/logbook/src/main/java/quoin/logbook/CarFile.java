@@ -13,9 +13,11 @@ import quoin.logbook.file.Disk;
 import quoin.logbook.file.Fields;
 import quoin.logbook.file.FormatException;
 import quoin.logbook.file.StrictJson;
+import quoin.quantities.Texts;
 
 /** One car as a JSON file of its own, for keeping and for handing to a friend. */
 public final class CarFile {
+    private static final Texts TEXTS = Texts.of(CarFile.class);
 
     /** The format this program writes. */
     public static final int FORMAT = 1;
@@ -33,8 +35,7 @@ public final class CarFile {
         try {
             return fromText(readText(file));
         } catch (IllegalArgumentException e) {
-            throw new JournalException(file, "the car cannot be read: " + e.getMessage()
-                    + "; put that right in the file, or restore it from a copy", e);
+            throw new JournalException(file, TEXTS.phrase("carCannotBeRead", e), e);
         }
     }
 
@@ -53,8 +54,7 @@ public final class CarFile {
             Disk.createFolders(file.toAbsolutePath().getParent());
             Disk.replace(file, StrictJson.pretty(fresh));
         } catch (IOException | ReadOnlyFileSystemException e) {
-            throw new JournalException(file, "the car was not saved (" + JournalOpening.reason(e)
-                    + "); make room or choose a folder you may write to, then save again", e);
+            throw new JournalException(file, TEXTS.phrase("carWasNotSaved", JournalOpening.reason(e)), e);
         }
     }
 
@@ -82,11 +82,10 @@ public final class CarFile {
     private static Fields checked(ObjectNode node) {
         Fields in = new Fields(node);
         if (!in.text("quoin").equals("car")) {
-            throw new FormatException("quoin must be \"car\"");
+            throw new FormatException(TEXTS.phrase("quoinMustBeCar"));
         }
         if (in.whole("format", 1, MOST_FORMATS) > FORMAT) {
-            throw new FormatException("the car was written by a newer Quoin (format " + in.whole("format", 1, MOST_FORMATS)
-                    + ", this one knows " + FORMAT + ")");
+            throw new FormatException(TEXTS.phrase("carWasWrittenBy", in.whole("format", 1, MOST_FORMATS), FORMAT));
         }
         return in;
     }
@@ -94,12 +93,11 @@ public final class CarFile {
     private static String readText(Path file) {
         try {
             if (Files.size(file) > StrictJson.MAX_BYTES) {
-                throw new JournalException(file, "the file is too large to be a car; choose another");
+                throw new JournalException(file, TEXTS.phrase("fileIsTooLarge"));
             }
             return EntryJson.text(Files.readAllBytes(file));
         } catch (IOException e) {
-            throw new JournalException(file, "the car cannot be read (" + JournalOpening.reason(e)
-                    + "); check that the file is there", e);
+            throw new JournalException(file, TEXTS.phrase("carCannotBeReadCheck", JournalOpening.reason(e)), e);
         }
     }
 
@@ -110,8 +108,7 @@ public final class CarFile {
             old = StrictJson.read(readText(file).getBytes(StandardCharsets.UTF_8));
             understood = toNode(CarJson.read(checked(old).object("car")));
         } catch (IllegalArgumentException e) {
-            throw new JournalException(file, "the car was not saved, because the file there would be lost: " + e.getMessage()
-                    + "; rename that file, then save again", e);
+            throw new JournalException(file, TEXTS.phrase("carWasNotSavedBecause", e), e);
         }
         copyUnknown(old, understood, fresh);
     }

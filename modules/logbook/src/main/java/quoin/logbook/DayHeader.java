@@ -7,6 +7,7 @@ import quoin.car.ReadingKind;
 import quoin.logbook.file.Fields;
 import quoin.logbook.file.FormatException;
 import quoin.logbook.file.StrictJson;
+import quoin.quantities.Texts;
 
 /**
  * First line of a day's file.
@@ -17,6 +18,7 @@ import quoin.logbook.file.StrictJson;
  * @param created when it was begun
  */
 record DayHeader(int format, String day, String title, Instant created) {
+    private static final Texts TEXTS = Texts.of(DayHeader.class);
 
     /** The format this program writes. */
     static final int FORMAT = 1;
@@ -40,7 +42,7 @@ record DayHeader(int format, String day, String title, Instant created) {
     static DayHeader read(byte[] line) {
         Fields in = new Fields(StrictJson.read(line));
         if (!in.text("quoin").equals("day")) {
-            throw new FormatException("quoin must be \"day\"");
+            throw new FormatException(TEXTS.phrase("quoinMustBeDay"));
         }
         return new DayHeader((int) in.whole("format", 1, MOST_FORMATS), in.text("day"), in.optionalText("title").orElse(""),
                 in.parsed("created", Instant::parse));

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Set;
 import quoin.logbook.file.Fields;
 import quoin.logbook.file.StrictJson;
+import quoin.quantities.Texts;
 
 /** Turns the lines of a day's file into entries, keeping note of whatever is odd. */
 final class DayReader {
+    private static final Texts TEXTS = Texts.of(DayReader.class);
 
     private final List<Entry> entries = new ArrayList<>();
     private final List<FileFinding> findings = new ArrayList<>();
@@ -26,7 +28,7 @@ final class DayReader {
             reader.take(i + 1, lines.get(i));
         }
         if (reader.entries.stream().noneMatch(Entry.CarDescribed.class::isInstance)) {
-            reader.find(FileFinding.Kind.NO_CAR, 0, "no entry describes the car; add the car to the day to go on");
+            reader.find(FileFinding.Kind.NO_CAR, 0, TEXTS.say("noEntryDescribesThe"));
         }
         return reader;
     }
@@ -55,8 +57,7 @@ final class DayReader {
             header = EntryJson.readHeader(fields);
             kind = fields.text("kind");
         } catch (IllegalArgumentException e) {
-            find(FileFinding.Kind.DAMAGED_LINE, line, "line " + line + " cannot be read (" + e.getMessage()
-                    + "); it stays in the file but does not count");
+            find(FileFinding.Kind.DAMAGED_LINE, line, TEXTS.say("lineCannotBeRead", line, e));
             return;
         }
         checkNumber(line, header.number());
@@ -67,25 +68,23 @@ final class DayReader {
         try {
             Entry entry = EntryJson.read(fields, text);
             if (entry instanceof Entry.Unknown) {
-                find(FileFinding.Kind.UNKNOWN_KIND, line, "entry " + header.number() + " is of the kind '" + kind
-                        + "', which this program does not know; it is kept but does not count");
+                find(FileFinding.Kind.UNKNOWN_KIND, line, TEXTS.say("entryIsOfThe", header.number(), kind));
             }
             return entry;
         } catch (IllegalArgumentException e) {
-            find(FileFinding.Kind.NOT_UNDERSTOOD, line, "entry " + header.number() + " (" + kind + ") holds something this "
-                    + "program cannot read: " + e.getMessage() + "; it is kept but does not count");
+            find(FileFinding.Kind.NOT_UNDERSTOOD, line, TEXTS.say("entryHoldsSomethingThis", header.number(), kind, e));
             return new Entry.Unknown(header, kind, text);
         }
     }
 
     private void checkNumber(int line, long number) {
         if (!numbers.add(number)) {
-            find(FileFinding.Kind.NUMBERING, line, "there are two entries with the number " + number);
+            find(FileFinding.Kind.NUMBERING, line, TEXTS.say("thereAreTwoEntries", number));
         } else if (number < last) {
-            find(FileFinding.Kind.NUMBERING, line, "entry " + number + " stands after entry " + last);
+            find(FileFinding.Kind.NUMBERING, line, TEXTS.say("entryStandsAfterEntry", number, last));
         } else if (number > last + 1) {
-            find(FileFinding.Kind.NUMBERING, line, number == last + 2 ? "entry " + (last + 1) + " is missing"
-                    : "entries " + (last + 1) + " to " + (number - 1) + " are missing");
+            find(FileFinding.Kind.NUMBERING, line, number == last + 2 ? TEXTS.say("entryMissing", last + 1)
+                    : TEXTS.say("entriesMissing", last + 1, number - 1));
         }
         last = number;
         highest = Math.max(highest, number);

@@ -14,6 +14,7 @@ import java.util.Set;
 import quoin.logbook.file.Fields;
 import quoin.logbook.file.LineContents;
 import quoin.logbook.file.StrictJson;
+import quoin.quantities.Texts;
 
 /**
  * What a list of days and a search need of one day. Made from the day's file with its readings and turns passed over.
@@ -28,6 +29,7 @@ import quoin.logbook.file.StrictJson;
  */
 record DaySummary(String title, Instant created, String driver, String words, boolean closed, boolean rehearsal, String problem) {
 
+    private static final Texts TEXTS = Texts.of(DaySummary.class);
     /** Enough to find a day by; a day's file may hold very much more. */
     private static final int MOST_WORDS = 4000;
     private static final String CAR = "car";
@@ -52,9 +54,9 @@ record DaySummary(String title, Instant created, String driver, String words, bo
             DayHeader header = JournalOpening.header(file, contents.lines().isEmpty() ? contents.torn() : contents.lines().get(0));
             return of(header, contents.lines().subList(Math.min(1, contents.lines().size()), contents.lines().size()));
         } catch (JournalException e) {
-            return new DaySummary("", otherwise, "", "", false, false, e.getMessage());
+            return new DaySummary("", otherwise, "", "", false, false, e.getLocalizedMessage());
         } catch (IOException e) {
-            return new DaySummary("", otherwise, "", "", false, false, "the day cannot be read (" + JournalOpening.reason(e) + "); check the disk");
+            return new DaySummary("", otherwise, "", "", false, false, TEXTS.say("dayCannotBeSummed", JournalOpening.reason(e)));
         }
     }
 
@@ -88,7 +90,7 @@ record DaySummary(String title, Instant created, String driver, String words, bo
         words.removeIf(String::isBlank);
         String all = String.join(" · ", words);
         return new DaySummary(header.title(), header.created(), driver, all.substring(0, Math.min(MOST_WORDS, all.length())), closed,
-                rehearsal, hasCar ? "" : "no entry describes the car; open the day to add it");
+                rehearsal, hasCar ? "" : TEXTS.say("noCarYet"));
     }
 
     /** Readings and turns are most of a day and say nothing here; a line that cannot be read does not count, as when it is opened. */

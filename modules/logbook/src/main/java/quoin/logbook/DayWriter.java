@@ -12,7 +12,10 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import quoin.logbook.file.DiskException;
 import quoin.logbook.file.LineFile;
+import quoin.quantities.Phrase;
+import quoin.quantities.Texts;
 
 /**
  * Brings lines to the day's file in their order. With a waiting room, a line that the file does not take at once is put
@@ -23,7 +26,8 @@ final class DayWriter {
     /** How long the day's own disk may take before a line goes to the other; short enough not to be felt at the keyboard. */
     static final Duration PATIENCE = Duration.ofMillis(60);
     private static final Duration AT_CLOSING = Duration.ofSeconds(3);
-    static final String SLOW = "the disk is slow to answer";
+    private static final Texts TEXTS = Texts.of(DayWriter.class);
+    static final Phrase SLOW = TEXTS.phrase("slow");
 
     private record Line(Header header, byte[] bytes) {
     }
@@ -35,7 +39,7 @@ final class DayWriter {
     private Runnable listener = () -> { };
     private Duration patience = PATIENCE;
     private Header lastInDay;
-    private String why = "";
+    private Optional<Phrase> why = Optional.empty();
     private boolean told;
 
     DayWriter(LineFile file, Header lastInDay) {
@@ -63,7 +67,7 @@ final class DayWriter {
 
     /** What waits; empty where all is in the day's file. */
     synchronized Optional<Waiting> waiting() {
-        return waiting.isEmpty() ? Optional.empty() : room.map(r -> new Waiting(waiting.size(), r.file(), why));
+        return waiting.isEmpty() ? Optional.empty() : room.map(r -> new Waiting(waiting.size(), r.file(), why.map(Phrase::toString).orElse("")));
     }
 
     /**
@@ -97,7 +101,7 @@ final class DayWriter {
             return;
         }
         if (slow) {
-            why = SLOW;
+            why = Optional.of(SLOW);
         }
         room.orElseThrow().put(line.bytes(), lastInDay);
         told = true;
@@ -105,8 +109,8 @@ final class DayWriter {
 
     private synchronized void giveUp(Line line, IOException second) throws IOException {
         if (waiting.remove(line)) {
-            throw new IOException(why + "; nor could it wait in " + room.orElseThrow().file() + ": "
-                    + JournalOpening.reason(second), second);
+            throw new DiskException(TEXTS.phrase("norCouldItWait", why.orElse(SLOW), room.orElseThrow().file(), JournalOpening.reason(second)),
+                    second);
         }
     }
 
@@ -135,7 +139,7 @@ final class DayWriter {
     }
 
     private synchronized void failed(IOException e) {
-        why = JournalOpening.reason(e);
+        why = Optional.of(JournalOpening.reason(e));
     }
 
     private synchronized void done(Line line) {
@@ -143,7 +147,7 @@ final class DayWriter {
         lastInDay = line.header();
         if (waiting.isEmpty() && told) {
             told = false;
-            why = "";
+            why = Optional.empty();
             emptyRoom();
             listener.run();
         }
@@ -154,7 +158,7 @@ final class DayWriter {
         try {
             room.orElseThrow().clear();
         } catch (IOException e) {
-            why = e.getMessage();
+            why = Optional.of(JournalOpening.reason(e));
         }
     }
 
@@ -189,7 +193,7 @@ final class DayWriter {
         if (room.isPresent()) {
             room.get().close();
         }
-        if (hand.isEmpty() || waiting().map(w -> !w.why().equals(SLOW)).orElse(true)) {
+        if (hand.isEmpty() || waiting().isEmpty() || !why.equals(Optional.of(SLOW))) {
             file.close();
         }
     }

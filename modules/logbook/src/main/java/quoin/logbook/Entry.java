@@ -57,7 +57,7 @@ public sealed interface Entry {
             Objects.requireNonNull(measured, "measured");
             values.forEach((id, value) -> {
                 if (!Double.isFinite(value)) {
-                    throw new IllegalArgumentException(id.words() + " must be a number");
+                    throw EntryFault.of("mustBeANumber", id.words());
                 }
             });
         }
@@ -91,7 +91,7 @@ public sealed interface Entry {
         public record Point(double travelMm, double toeInChangeDeg) {
             public Point {
                 if (!Double.isFinite(travelMm) || !Double.isFinite(toeInChangeDeg)) {
-                    throw new IllegalArgumentException("travel and toe must be numbers");
+                    throw EntryFault.of("travelAndToeMust");
                 }
             }
         }
@@ -101,7 +101,7 @@ public sealed interface Entry {
             Objects.requireNonNull(measured, "measured");
             points = points.stream().sorted(Comparator.comparingDouble(Point::travelMm)).toList();
             if (points.size() < 2 || points.stream().map(Point::travelMm).distinct().count() < points.size()) {
-                throw new IllegalArgumentException("bump steer needs two points or more, each at a travel of its own");
+                throw EntryFault.of("bumpSteerNeedsTwo");
             }
         }
 
@@ -123,11 +123,11 @@ public sealed interface Entry {
             Objects.requireNonNull(measured, "measured");
             results = Collections.unmodifiableMap(new LinkedHashMap<>(results));
             if (subject.isBlank() || results.isEmpty()) {
-                throw new IllegalArgumentException("a check needs a subject and a result");
+                throw EntryFault.of("checkNeedsASubject");
             }
             results.forEach((key, value) -> {
                 if (!Double.isFinite(value)) {
-                    throw new IllegalArgumentException(subject + " " + key + " must be a number");
+                    throw EntryFault.of("mustBeANumber2", subject, key);
                 }
             });
         }
@@ -177,7 +177,7 @@ public sealed interface Entry {
             Objects.requireNonNull(adjuster, "adjuster");
             Objects.requireNonNull(lengthMm, "lengthMm");
             if (!Double.isFinite(amount)) {
-                throw new IllegalArgumentException(adjuster.words() + ": the turns must be a number");
+                throw EntryFault.of("turnsMustBeA", adjuster.words());
             }
         }
     }
@@ -194,7 +194,7 @@ public sealed interface Entry {
             Objects.requireNonNull(value, "value");
             Objects.requireNonNull(words, "words");
             if (key.isBlank()) {
-                throw new IllegalArgumentException("a condition needs a key");
+                throw EntryFault.of("conditionNeedsAKey");
             }
         }
 
@@ -242,7 +242,7 @@ public sealed interface Entry {
         public record Effect(String key, double described, double value, double uncertainty) {
             public Effect {
                 if (!Double.isFinite(described) || !Double.isFinite(value) || !(uncertainty >= 0) || Double.isInfinite(uncertainty)) {
-                    throw new IllegalArgumentException(key + " must be numbers, its uncertainty 0 or more");
+                    throw EntryFault.of("mustBeNumbersIts", key);
                 }
             }
         }
@@ -252,7 +252,7 @@ public sealed interface Entry {
             Objects.requireNonNull(learntOn, "learntOn");
             effects = List.copyOf(effects);
             if (!(loadKg >= 0) || Double.isInfinite(loadKg)) {
-                throw new IllegalArgumentException("loadKg must be 0 or more");
+                throw EntryFault.of("loadkgMustBeOr");
             }
         }
 
@@ -277,7 +277,7 @@ public sealed interface Entry {
     record SignOff(Header header, Optional<String> waived) implements Entry {
         public SignOff {
             if (waived.isPresent() && waived.get().isBlank()) {
-                throw new IllegalArgumentException("signing off out of order needs a written reason");
+                throw EntryFault.of("signingOffOutOf");
             }
         }
 
@@ -311,7 +311,7 @@ public sealed interface Entry {
         public DayClosed {
             notProved = List.copyOf(notProved);
             if (outOfOrder.isPresent() && outOfOrder.get().isBlank()) {
-                throw new IllegalArgumentException("closing a day out of order needs a written reason");
+                throw EntryFault.of("closingADayOut");
             }
         }
 
@@ -332,7 +332,7 @@ public sealed interface Entry {
         public Correction {
             Objects.requireNonNull(words, "words");
             if (replacement.isPresent() && replacement.get() instanceof Correction) {
-                throw new IllegalArgumentException("a correction cannot be replaced by a correction; correct the entry itself");
+                throw EntryFault.of("correctionCannotBeReplaced");
             }
         }
 

@@ -18,9 +18,11 @@ import quoin.logbook.file.Fields;
 import quoin.logbook.file.FormatException;
 import quoin.logbook.file.Names;
 import quoin.logbook.file.StrictJson;
+import quoin.quantities.Texts;
 
 /** Entries as JSON objects and back, one writer and one reader per kind. */
 final class EntryJson {
+    private static final Texts TEXTS = Texts.of(EntryJson.class);
 
     /** Whole numbers up to here are exact in every JSON reader. */
     private static final long MOST = 1L << 53;
@@ -194,7 +196,7 @@ final class EntryJson {
     static String text(byte[] line) {
         String text = new String(line, StandardCharsets.UTF_8);
         if (text.indexOf('\uFFFD') >= 0 && !Arrays.equals(text.getBytes(StandardCharsets.UTF_8), line)) {
-            throw new FormatException("not UTF-8 text");
+            throw new FormatException(TEXTS.phrase("notUtfText"));
         }
         return text;
     }

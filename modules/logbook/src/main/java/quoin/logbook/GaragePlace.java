@@ -6,6 +6,8 @@ import java.util.Objects;
 import java.util.Optional;
 import quoin.car.PerCorner;
 import quoin.car.Setting;
+import quoin.quantities.NotTakenException;
+import quoin.quantities.Texts;
 
 /**
  * A place where cars are set up: its shims, what lies under each pad, and how the pads stood when they were last surveyed.
@@ -17,6 +19,7 @@ import quoin.car.Setting;
  * @param survey  the last survey with these shims; empty = not surveyed yet
  */
 public record GaragePlace(String id, String name, List<Setting.Shim> stock, PerCorner<List<Double>> underMm, Optional<Survey> survey) {
+    private static final Texts TEXTS = Texts.of(GaragePlace.class);
 
     /**
      * How the pads stood.
@@ -36,7 +39,7 @@ public record GaragePlace(String id, String name, List<Setting.Shim> stock, PerC
 
     public GaragePlace {
         if (name.isBlank()) {
-            throw new IllegalArgumentException("a garage place needs a name");
+            throw new NotTakenException(TEXTS.phrase("garagePlaceNeedsA"));
         }
         stock = List.copyOf(stock);
         underMm = underMm.map(List::copyOf);

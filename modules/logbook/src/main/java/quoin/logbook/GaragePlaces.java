@@ -19,9 +19,11 @@ import quoin.logbook.file.Disk;
 import quoin.logbook.file.Fields;
 import quoin.logbook.file.FormatException;
 import quoin.logbook.file.StrictJson;
+import quoin.quantities.Texts;
 
 /** The garage places of a library: one file each, {@code places/<id>.json}. */
 public final class GaragePlaces {
+    private static final Texts TEXTS = Texts.of(GaragePlaces.class);
 
     /** The format this program writes. */
     public static final int FORMAT = 1;
@@ -56,7 +58,7 @@ public final class GaragePlaces {
             return files.filter(f -> f.getFileName().toString().endsWith(ENDING)).map(GaragePlaces::read)
                     .sorted(Comparator.comparing(GaragePlace::name, String.CASE_INSENSITIVE_ORDER)).toList();
         } catch (IOException e) {
-            throw new JournalException(folder, "the folder cannot be read (" + JournalOpening.reason(e) + "); check the disk", e);
+            throw new JournalException(folder, TEXTS.phrase("folderCannotBeRead", JournalOpening.reason(e)), e);
         }
     }
 
@@ -82,8 +84,7 @@ public final class GaragePlaces {
             Disk.createFolders(folder);
             Disk.replace(file, StrictJson.pretty(write(place)));
         } catch (IOException | ReadOnlyFileSystemException e) {
-            throw new JournalException(file, "the garage place was not saved (" + JournalOpening.reason(e)
-                    + "); make room or choose a folder you may write to, then save again", e);
+            throw new JournalException(file, TEXTS.phrase("garagePlaceWasNot", JournalOpening.reason(e)), e);
         }
     }
 
@@ -109,23 +110,22 @@ public final class GaragePlaces {
     private static GaragePlace read(Path file) {
         try {
             if (Files.size(file) > StrictJson.MAX_BYTES) {
-                throw new JournalException(file, "the file is too large to be a garage place; take it out of the folder");
+                throw new JournalException(file, TEXTS.phrase("fileIsTooLargeTo"));
             }
             Fields in = new Fields(StrictJson.read(Files.readAllBytes(file)));
             if (!in.text("quoin").equals("place")) {
-                throw new FormatException("quoin must be \"place\"");
+                throw new FormatException(TEXTS.phrase("quoinMustBePlace"));
             }
             if (in.whole("format", 1, MOST) > FORMAT) {
-                throw new FormatException("the place was written by a newer Quoin");
+                throw new FormatException(TEXTS.phrase("placeWasWrittenBy"));
             }
             String name = file.getFileName().toString();
             return new GaragePlace(name.substring(0, name.length() - ENDING.length()), in.text("name"), stock(in), under(in),
                     in.optionalObject("survey").map(GaragePlaces::survey));
         } catch (IOException e) {
-            throw new JournalException(file, "the garage place cannot be read (" + JournalOpening.reason(e) + "); check the disk", e);
+            throw new JournalException(file, TEXTS.phrase("garagePlaceCannotBe", JournalOpening.reason(e)), e);
         } catch (IllegalArgumentException e) {
-            throw new JournalException(file, "the garage place cannot be read: " + e.getMessage()
-                    + "; put that right in the file, or take it out of the folder", e);
+            throw new JournalException(file, TEXTS.phrase("garagePlaceCannotBeRead", e), e);
         }
     }
 

@@ -15,6 +15,9 @@ import quoin.logbook.file.AppendTarget;
 import quoin.logbook.file.DayLock;
 import quoin.logbook.file.LineFile;
 import quoin.logbook.file.StrictJson;
+import quoin.quantities.NotTakenException;
+import quoin.quantities.Phrase;
+import quoin.quantities.Texts;
 
 /**
  * The file of one day, {@code day.jsonl} in the day's folder: a first line that names the format, then one entry a line.
@@ -22,6 +25,7 @@ import quoin.logbook.file.StrictJson;
  * one another.
  */
 public final class Journal implements AutoCloseable {
+    private static final Texts TEXTS = Texts.of(Journal.class);
 
     /** Name of the file in a day's folder. */
     public static final String FILE = "day.jsonl";
@@ -65,7 +69,7 @@ public final class Journal implements AutoCloseable {
     public static Journal create(Path dayFolder, Car car, String title, Clock clock) {
         Path file = dayFolder.resolve(FILE);
         if (Files.exists(file)) {
-            throw new JournalException(file, "this day exists already; open it instead");
+            throw new JournalException(file, TEXTS.phrase("thisDayExistsAlready"));
         }
         JournalOpening.write(file, car, title, clock);
         return open(dayFolder, clock);
@@ -139,22 +143,21 @@ public final class Journal implements AutoCloseable {
                 entries = entries.with(entry);
             }
             room.clear();
-            return waited.isEmpty() ? List.of() : List.of(new FileFinding(FileFinding.Kind.WAITED, 0,
-                    (waited.size() == 1 ? "one entry" : waited.size() + " entries") + " waited in " + room.file() + "; now in the day"));
+            return waited.isEmpty() ? List.of() : List.of(new FileFinding(FileFinding.Kind.WAITED, 0, waited.size() == 1 ? TEXTS.say("oneWaited", room.file()) : TEXTS.say("manyWaited", waited.size(), room.file())));
         } catch (IOException | IllegalArgumentException e) {
             return List.of(new FileFinding(FileFinding.Kind.WAITED, 0, setAside(room, e)));
         }
     }
 
     private static String setAside(WaitingRoom room, Exception cause) {
-        String why = JournalOpening.reason(cause);
+        Phrase why = JournalOpening.reason(cause);
         if (cause instanceof IOException) {
-            return "entries wait in " + room.file() + " and could not be taken into the day (" + why + "); open the day again later";
+            return TEXTS.say("waitOn", room.file(), why);
         }
         try {
-            return "entries waited in " + room.file() + " and do not fit this day (" + why + "); they are kept in " + room.setAside();
+            return TEXTS.say("setAside", room.file(), why, room.setAside());
         } catch (IOException e) {
-            return "entries wait in " + room.file() + " and do not fit this day (" + why + "); copy that file elsewhere";
+            return TEXTS.say("notSetAside", room.file(), why);
         }
     }
 
@@ -186,7 +189,7 @@ public final class Journal implements AutoCloseable {
     public Day day() {
         List<Entry> all = entries();
         if (all.stream().noneMatch(Entry.CarDescribed.class::isInstance)) {
-            throw new JournalException(folder.resolve(FILE), "no entry describes the car; add the car to the day to go on");
+            throw new JournalException(folder.resolve(FILE), TEXTS.phrase("noEntryDescribesThe"));
         }
         return Day.of(all);
     }
@@ -204,19 +207,18 @@ public final class Journal implements AutoCloseable {
         if (closed) {
             throw new IllegalStateException("the day is closed; open it again to record");
         }
-        DayWriter lines = writer.orElseThrow(() -> new JournalException(path, "the day is open to look at only; open it to write first"));
+        DayWriter lines = writer.orElseThrow(() -> new JournalException(path, TEXTS.phrase("dayIsOpenTo")));
         Entry checked = checked(template);
         Header given = new Header(highestNumber + 1, clock.instant().truncatedTo(ChronoUnit.MILLIS), template.header().stage());
         Entry entry = checked.withHeader(given);
         byte[] line = StrictJson.line(EntryJson.write(entry));
         if (line.length > StrictJson.MAX_BYTES) {
-            throw new IllegalArgumentException("an entry may hold at most " + StrictJson.MAX_BYTES + " bytes; shorten its words");
+            throw new NotTakenException(TEXTS.phrase("entryMayHoldAt", StrictJson.MAX_BYTES));
         }
         try {
             lines.write(given, line);
         } catch (IOException e) {
-            throw new JournalException(path, "the entry was not recorded (" + JournalOpening.reason(e)
-                    + "); make room on the disk or plug it in again, then enter it once more", e);
+            throw new JournalException(path, TEXTS.phrase("entryWasNotRecorded", JournalOpening.reason(e)), e);
         }
         highestNumber++;
         entries = entries.with(entry);
@@ -227,7 +229,7 @@ public final class Journal implements AutoCloseable {
     private Entry checked(Entry template) {
         Objects.requireNonNull(template, "template");
         if (template instanceof Entry.Unknown) {
-            throw new IllegalArgumentException("an entry of an unknown kind can be kept but not added");
+            throw new NotTakenException(TEXTS.phrase("entryOfAnUnknown"));
         }
         if (!(template instanceof Entry.Correction correction)) {
             return template;
@@ -237,11 +239,11 @@ public final class Journal implements AutoCloseable {
             return correction;
         }
         if (wrong instanceof Entry.Correction) {
-            throw new IllegalArgumentException("entry " + wrong.number() + " is a correction and can only be withdrawn; correct"
-                    + " entry " + ((Entry.Correction) wrong).corrects() + " itself");
+            throw new NotTakenException(
+                    TEXTS.phrase("entryIsACorrection", wrong.number(), ((Entry.Correction) wrong).corrects()));
         }
         if (correction.replacement().get() instanceof Entry.Unknown) {
-            throw new IllegalArgumentException("an entry of an unknown kind cannot replace another");
+            throw new NotTakenException(TEXTS.phrase("entryOfAnUnknownKind"));
         }
         return new Entry.Correction(correction.header(), correction.corrects(),
                 correction.replacement().map(r -> r.withHeader(wrong.header())), correction.words());
@@ -254,7 +256,7 @@ public final class Journal implements AutoCloseable {
                 return entries.get(i);
             }
         }
-        throw new IllegalArgumentException("there is no entry " + number + " to correct");
+        throw new NotTakenException(TEXTS.phrase("thereIsNoEntry", number));
     }
 
     /** Lets go of the file and the lock. Closing twice does no harm. */
@@ -272,8 +274,7 @@ public final class Journal implements AutoCloseable {
                 lock.get().close();
             }
         } catch (IOException e) {
-            throw new JournalException(folder.resolve(FILE), "could not be closed (" + e.getMessage()
-                    + "); everything recorded is on the disk", e);
+            throw new JournalException(folder.resolve(FILE), TEXTS.phrase("couldNotBeClosed", e), e);
         }
     }
 }

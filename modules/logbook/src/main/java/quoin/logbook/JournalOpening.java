@@ -23,10 +23,13 @@ import quoin.logbook.file.DayLock;
 import quoin.logbook.file.Disk;
 import quoin.logbook.file.LineContents;
 import quoin.logbook.file.LineFile;
+import quoin.quantities.Phrase;
 import quoin.logbook.file.StrictJson;
+import quoin.quantities.Texts;
 
 /** Opening a day's file: lock, first line, recovery of a torn end. */
 final class JournalOpening {
+    private static final Texts TEXTS = Texts.of(JournalOpening.class);
 
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss").withZone(ZoneOffset.UTC);
 
@@ -55,8 +58,7 @@ final class JournalOpening {
             Disk.createFolders(folder);
             Disk.replace(file, bytes.toByteArray());
         } catch (IOException | ReadOnlyFileSystemException e) {
-            throw new JournalException(file, "the day could not be begun (" + reason(e)
-                    + "); choose a folder you may write to", e);
+            throw new JournalException(file, TEXTS.phrase("dayCouldNotBe", reason(e)), e);
         }
     }
 
@@ -70,12 +72,10 @@ final class JournalOpening {
         DayReader read = DayReader.read(contents.lines());
         List<FileFinding> findings = new ArrayList<>(read.findings());
         if (header.isNewer()) {
-            findings.add(0, new FileFinding(FileFinding.Kind.NEWER_FORMAT, 1, "the day was written by a newer Quoin (format "
-                    + header.format() + ", this one knows " + DayHeader.FORMAT + "); it can be looked at but not changed"));
+            findings.add(0, new FileFinding(FileFinding.Kind.NEWER_FORMAT, 1, TEXTS.say("dayWasWrittenBy", header.format(), DayHeader.FORMAT)));
         }
         if (contents.torn().length > 0) {
-            findings.add(new FileFinding(FileFinding.Kind.TORN_END, contents.lines().size() + 1,
-                    "the last line is not whole; it is left out"));
+            findings.add(new FileFinding(FileFinding.Kind.TORN_END, contents.lines().size() + 1, TEXTS.say("lastLineIsNot")));
         }
         return new Journal(folder, header, clock, read, findings, Optional.empty(), Optional.empty());
     }
@@ -96,8 +96,7 @@ final class JournalOpening {
             List<FileFinding> findings = new ArrayList<>(read.findings());
             keepTornEnd(contents).ifPresent(findings::add);
             if (contents.endMissing()) {
-                findings.add(new FileFinding(FileFinding.Kind.END_ADDED, contents.lines().size(),
-                        "the last line is whole but had no end; the end was added and the line counts"));
+                findings.add(new FileFinding(FileFinding.Kind.END_ADDED, contents.lines().size(), TEXTS.say("lastLineIsWhole")));
             }
             LineFile lines = LineFile.open(file, contents, disk);
             return new Journal(folder, header, clock, read, findings, Optional.of(lines), Optional.of(lock));
@@ -114,7 +113,7 @@ final class JournalOpening {
         Path lockFile = folder.resolve("day.lock");
         try {
             return DayLock.tryTake(lockFile).orElseThrow(() -> new JournalException(file,
-                    "the day is open in another Quoin; close it there, or open it here to look at only", null, true));
+                    TEXTS.phrase("dayIsOpenIn"), null, true));
         } catch (IOException | ReadOnlyFileSystemException e) {
             throw notWritable(e);
         }
@@ -152,8 +151,7 @@ final class JournalOpening {
         try {
             return DayHeader.read(line);
         } catch (IllegalArgumentException e) {
-            throw new JournalException(file, "this is no day of Quoin: its first line cannot be read (" + e.getMessage()
-                    + "); restore that line from a copy", e);
+            throw new JournalException(file, TEXTS.phrase("thisIsNoDay", e), e);
         }
     }
 
@@ -168,37 +166,33 @@ final class JournalOpening {
         }
         Disk.writeForced(kept, contents.torn());
         Disk.forceFolder(folder);
-        return Optional.of(new FileFinding(FileFinding.Kind.TORN_END, contents.lines().size() + 1,
-                "the last line was cut off while being written; it is kept in " + kept.getFileName()
-                        + ", everything before it is there"));
+        return Optional.of(new FileFinding(FileFinding.Kind.TORN_END, contents.lines().size() + 1, TEXTS.say("lastLineWasCut", kept.getFileName())));
     }
 
     private static JournalException notReadable(Path file, IOException e) {
-        return new JournalException(file, "the day cannot be read (" + reason(e)
-                + "); check the disk, or copy the day's folder elsewhere and open the copy", e);
+        return new JournalException(file, TEXTS.phrase("dayCannotBeRead", reason(e)), e);
     }
 
     private JournalException notThere() {
-        return new JournalException(file, "there is no day here; choose the folder that holds " + Journal.FILE);
+        return new JournalException(file, TEXTS.phrase("thereIsNoDay", Journal.FILE));
     }
 
     private JournalException notWritable(Exception e) {
-        return new JournalException(file, "the day cannot be written (" + reason(e)
-                + "); open it to look at only, or copy its folder to where you may write", e, true);
+        return new JournalException(file, TEXTS.phrase("dayCannotBeWritten", reason(e)), e, true);
     }
 
     /** What the system says, where it says only a file's name the kind of trouble instead. */
-    static String reason(Exception e) {
+    static Phrase reason(Exception e) {
         if (e instanceof AccessDeniedException) {
-            return "no permission";
+            return TEXTS.phrase("noPermission");
         }
         if (e instanceof ReadOnlyFileSystemException) {
-            return "the disk is read-only";
+            return TEXTS.phrase("readOnly");
         }
         if (e instanceof NoSuchFileException) {
-            return "not found";
+            return TEXTS.phrase("notFound");
         }
-        return e instanceof FileAlreadyExistsException ? "a file of that name is in the way" : e.getMessage();
+        return e instanceof FileAlreadyExistsException ? TEXTS.phrase("inTheWay") : TEXTS.phrase("said", e);
     }
 
     private static void release(DayLock lock, Exception cause) {

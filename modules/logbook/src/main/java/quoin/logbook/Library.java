@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import quoin.car.Car;
 import quoin.logbook.file.DayLock;
 import quoin.logbook.file.Disk;
+import quoin.quantities.Texts;
 
 /**
  * The folder that holds the racer's cars and days: {@code cars/<car id>/car.json} and
@@ -28,6 +29,7 @@ import quoin.logbook.file.Disk;
  * {@link GaragePlaces}.
  */
 public final class Library {
+    private static final Texts TEXTS = Texts.of(Library.class);
 
     static final String CAR_FILE = "car.json";
     static final String CARS = "cars";
@@ -135,8 +137,7 @@ public final class Library {
                 }
             }
         } catch (IOException | ReadOnlyFileSystemException e) {
-            throw new JournalException(days, "the day could not be begun (" + JournalOpening.reason(e)
-                    + "); choose a library folder you may write to", e);
+            throw new JournalException(days, TEXTS.phrase("dayCouldNotBeBegun", JournalOpening.reason(e)), e);
         }
     }
 
@@ -201,9 +202,9 @@ public final class Library {
         }
         try {
             DayLock.tryTake(day.resolve("day.lock")).orElseThrow(() -> new JournalException(day,
-                    "the day is open; close it, then try again")).close();
+                    TEXTS.phrase("dayIsOpenClose"))).close();
         } catch (IOException | ReadOnlyFileSystemException e) {
-            throw new JournalException(day, "the day cannot be moved (" + JournalOpening.reason(e) + "); check that you may write there", e);
+            throw new JournalException(day, TEXTS.phrase("dayCannotBeMoved", JournalOpening.reason(e)), e);
         }
     }
 
@@ -217,7 +218,7 @@ public final class Library {
             Disk.forceFolder(to.toAbsolutePath().getParent());
             Disk.forceFolder(from.toAbsolutePath().getParent());
         } catch (IOException | ReadOnlyFileSystemException e) {
-            throw new JournalException(from, "it was not moved (" + JournalOpening.reason(e) + "); check that you may write there", e);
+            throw new JournalException(from, TEXTS.phrase("wasNotMovedCheck", JournalOpening.reason(e)), e);
         }
     }
 
@@ -244,7 +245,7 @@ public final class Library {
         try (Stream<Path> found = Files.list(in)) {
             return found.filter(Files::isDirectory).filter(f -> ID.matcher(f.getFileName().toString()).matches()).sorted().toList();
         } catch (IOException e) {
-            throw new JournalException(in, "the folder cannot be read (" + JournalOpening.reason(e) + "); check the disk", e);
+            throw new JournalException(in, TEXTS.phrase("folderCannotBeRead", JournalOpening.reason(e)), e);
         }
     }
 
@@ -253,10 +254,10 @@ public final class Library {
         try {
             Car car = CarFile.read(folder.resolve(CAR_FILE));
             Optional<String> problem = car.id().equals(id) ? Optional.empty()
-                    : Optional.of("the folder is called " + id + " but the car in it " + car.id() + "; give both one name");
+                    : Optional.of(TEXTS.say("folderOfAnother", id, car.id()));
             return new CarInfo(id, car.name(), folder, problem);
         } catch (JournalException e) {
-            return new CarInfo(id, id, folder, Optional.of(e.getMessage()));
+            return new CarInfo(id, id, folder, Optional.of(e.getLocalizedMessage()));
         }
     }
 
@@ -266,7 +267,7 @@ public final class Library {
             DayHeader header = JournalOpening.firstLine(folder.resolve(Journal.FILE));
             return new DayInfo(id, header.title(), header.created(), folder, Optional.empty());
         } catch (JournalException e) {
-            return new DayInfo(id, "", fileTime(folder), folder, Optional.of(e.getMessage()));
+            return new DayInfo(id, "", fileTime(folder), folder, Optional.of(e.getLocalizedMessage()));
         }
     }
 

@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import quoin.logbook.file.IndexFile;
+import quoin.quantities.Texts;
 
 /**
  * Every car and day of a library, found from its files. What the files said is kept beside them in {@value #FILE}, so that only
@@ -25,6 +26,7 @@ import quoin.logbook.file.IndexFile;
  * size and the same end. The index is never the truth: without it, or with a damaged one, everything is read from the files.
  */
 public final class LibraryIndex {
+    private static final Texts TEXTS = Texts.of(LibraryIndex.class);
 
     /** Name of the file in the library's folder. */
     public static final String FILE = "index.tsv";
@@ -156,7 +158,7 @@ public final class LibraryIndex {
             }
             List<String> now = new ArrayList<>(List.of(file.key(), Long.toString(file.size()), Long.toString(file.time()), tail(file)));
             now.addAll(isCar(file) ? readCar(file.file().getParent()) : readDay(file));
-            return new Row(now, true, true);
+            return new Row(now, true, !now.equals(old));
         }
 
         private static boolean isCar(Found file) {
@@ -174,7 +176,11 @@ public final class LibraryIndex {
                     day.rehearsal() ? "rehearsal" : "", day.problem());
         }
 
+        /** Words of a problem are in the language of the start that wrote them: such a file is read again. */
         private static boolean holds(Found file, List<String> old) {
+            if (!old.get(isCar(file) ? 5 : 10).isEmpty()) {
+                return false;
+            }
             boolean sane = isCar(file) || MILLIS.matcher(old.get(5)).matches();
             return sane && old.get(1).equals(Long.toString(file.size()))
                     && (old.get(2).equals(Long.toString(file.time())) || old.get(3).equals(tail(file)));
@@ -215,7 +221,7 @@ public final class LibraryIndex {
             } catch (NoSuchFileException | NotDirectoryException e) {
                 return List.of();
             } catch (IOException e) {
-                throw new JournalException(in, "the folder cannot be read (" + JournalOpening.reason(e) + "); check the disk", e);
+                throw new JournalException(in, TEXTS.phrase("folderCannotBeRead", JournalOpening.reason(e)), e);
             }
             return found;
         }

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import quoin.car.ReadingId;
+import quoin.quantities.NotTakenException;
+import quoin.quantities.Texts;
 
 /**
  * How figures were got where they were not read directly: the method, everything that was read for it, and what that is
@@ -19,17 +21,18 @@ import quoin.car.ReadingId;
  *                            unit of its kind; a figure that is not in the map has none of its own
  */
 public record Measurement(String method, Map<String, String> raw, String words, Map<ReadingId, Double> standardUncertainty) {
+    private static final Texts TEXTS = Texts.of(Measurement.class);
 
     public Measurement {
         if (method.isBlank()) {
-            throw new IllegalArgumentException("a measurement needs a method");
+            throw new NotTakenException(TEXTS.phrase("measurementNeedsAMethod"));
         }
         raw = Collections.unmodifiableMap(new LinkedHashMap<>(raw));
         words = words.strip();
         standardUncertainty = Collections.unmodifiableMap(new TreeMap<>(standardUncertainty));
         standardUncertainty.forEach((id, u) -> {
             if (!(u > 0) || u.isInfinite()) {
-                throw new IllegalArgumentException(id.words() + ": an uncertainty must be greater than 0");
+                throw new NotTakenException(TEXTS.phrase("uncertaintyMustBeGreater", id.words()));
             }
         });
     }

@@ -18,6 +18,7 @@ import quoin.logbook.file.FormatException;
 import quoin.logbook.file.LineContents;
 import quoin.logbook.file.LineFile;
 import quoin.logbook.file.StrictJson;
+import quoin.quantities.Texts;
 
 /**
  * The second place of a day: a file in another folder that takes entries while the day's own file cannot be written. Its
@@ -25,6 +26,7 @@ import quoin.logbook.file.StrictJson;
  * as soon as everything in it is in the day.
  */
 final class WaitingRoom {
+    private static final Texts TEXTS = Texts.of(WaitingRoom.class);
 
     private static final int FORMAT = 1;
     private static final int LONGEST_NAME = 64;
@@ -98,11 +100,11 @@ final class WaitingRoom {
         LineContents contents = LineContents.read(file);
         Fields first = new Fields(StrictJson.read(contents.lines().isEmpty() ? contents.torn() : contents.lines().get(0)));
         if (!first.text("quoin").equals("waiting") || first.whole("format", 1, FORMAT) != FORMAT) {
-            throw new FormatException("not a file of waiting entries");
+            throw new FormatException(TEXTS.phrase("notAFileOf"));
         }
         Header after = new Header(first.whole("after", 0, Long.MAX_VALUE), first.parsed("afterTime", Instant::parse), "");
         if (there.stream().noneMatch(e -> e.number() == after.number() && e.header().time().equals(after.time()))) {
-            throw new FormatException("they follow entry " + after.number() + " of another copy of this day");
+            throw new FormatException(TEXTS.phrase("theyFollowEntryOf", after.number()));
         }
         List<Entry> waiting = new ArrayList<>();
         Map<Long, Long> renumbered = new HashMap<>();

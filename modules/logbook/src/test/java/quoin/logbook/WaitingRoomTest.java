@@ -293,7 +293,7 @@ class WaitingRoomTest {
             journal.append(Samples.note("slow"));
             long tookMs = (System.nanoTime() - begun) / 1_000_000;
             assertTrue(tookMs < LONG_MS, "held up for " + tookMs + " ms");
-            assertEquals(DayWriter.SLOW, journal.waiting().orElseThrow().why());
+            assertEquals(DayWriter.SLOW.toString(), journal.waiting().orElseThrow().why());
             assertTrue(home.await(20, TimeUnit.SECONDS));
             assertEquals(List.of("slow"), onDisk());
             assertEquals(Optional.empty(), journal.waiting());

@@ -1,5 +1,7 @@
 package quoin.mechanics;
 
+import quoin.quantities.Texts;
+
 /**
  * Height of the centre of gravity by lifting the rear axle with the front on scales. Suspension blocked, brakes off, the
  * car free to roll; wheel-centre heights are loaded radii.
@@ -19,6 +21,7 @@ package quoin.mechanics;
  */
 public record AxleLift(double totalKgf, double frontLevelKgf, double frontLiftedKgf, double wheelbaseMm,
         double frontWheelCentreMm, double rearWheelCentreMm, double rearLiftMm) {
+    private static final Texts TEXTS = Texts.of(AxleLift.class);
 
     /** @throws InvalidInputException naming the reading that cannot be */
     public AxleLift {
@@ -31,14 +34,14 @@ public record AxleLift(double totalKgf, double frontLevelKgf, double frontLifted
         Require.positive("rearLift_mm", rearLiftMm);
         if (rearLiftMm >= wheelbaseMm || rearWheelCentreMm + rearLiftMm - frontWheelCentreMm
                 >= Math.hypot(wheelbaseMm, rearWheelCentreMm - frontWheelCentreMm)) {
-            throw new InvalidInputException("rearLift_mm", "must be less than the wheelbase");
+            throw new InvalidInputException("rearLift_mm", TEXTS.phrase("mustBeLessThan"));
         }
     }
 
     private static void axleLoad(String field, double load, double total) {
         Require.positive(field, load);
         if (load >= total) {
-            throw new InvalidInputException(field, "must be less than the weight of the car");
+            throw new InvalidInputException(field, TEXTS.phrase("mustBeLessThanThe"));
         }
     }
 

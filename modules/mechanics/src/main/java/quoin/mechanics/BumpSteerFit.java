@@ -6,6 +6,7 @@ import java.util.List;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.QRDecomposition;
+import quoin.quantities.Texts;
 
 /**
  * Toe against wheel travel from two dials on a plate on the hub, spring out and steering held. Both dials read more when the
@@ -15,6 +16,7 @@ import org.hipparchus.linear.QRDecomposition;
  * @param positions what the dials read, in any order; one of them at travel 0
  */
 public record BumpSteerFit(double spacingMm, List<Position> positions) {
+    private static final Texts TEXTS = Texts.of(BumpSteerFit.class);
 
     private static final double AT_RIDE_HEIGHT_MM = 1e-6;
 
@@ -47,19 +49,19 @@ public record BumpSteerFit(double spacingMm, List<Position> positions) {
         Require.positive("spacing_mm", spacingMm);
         positions = positions.stream().sorted(Comparator.comparingDouble(Position::travelMm)).toList();
         if (positions.size() < 2) {
-            throw new InvalidInputException("travel_mm", "two positions or more are needed");
+            throw new InvalidInputException("travel_mm", TEXTS.phrase("twoPositionsOrMore"));
         }
         for (int i = 0; i < positions.size(); i++) {
             Position at = positions.get(i);
             if (i > 0 && at.travelMm() == positions.get(i - 1).travelMm()) {
-                throw new InvalidInputException("travel_mm", "the same travel stands twice: " + at.travelMm() + " mm");
+                throw new InvalidInputException("travel_mm", TEXTS.phrase("sameTravelStandsTwice", at.travelMm()));
             }
             if (Math.abs(at.rearMm() - at.frontMm()) >= spacingMm) {
-                throw new InvalidInputException("front_mm", "differs from the rear dial by more than their spacing");
+                throw new InvalidInputException("front_mm", TEXTS.phrase("differsFromTheRear"));
             }
         }
         if (positions.stream().noneMatch(p -> Math.abs(p.travelMm()) < AT_RIDE_HEIGHT_MM)) {
-            throw new InvalidInputException("travel_mm", "one position must be at 0 mm, the ride height");
+            throw new InvalidInputException("travel_mm", TEXTS.phrase("onePositionMustBe"));
         }
     }
 

@@ -9,6 +9,7 @@ import quoin.car.Axle;
 import quoin.car.Corner;
 import quoin.car.PerAxle;
 import quoin.car.PerCorner;
+import quoin.quantities.Texts;
 
 /**
  * A car standing on four scales: one body on four springs and tyres. Body axes after ISO 8855 (x forward, y left, z up)
@@ -29,6 +30,7 @@ import quoin.car.PerCorner;
 public record CarModel(double sprungMassKg, SpacePoint sprungCg, PerCorner<CornerModel> corners, PerAxle<BarModel> bars,
         PerAxle<OptionalDouble> rollCentreHeightMm, OptionalDouble torsionalStiffnessNmPerDeg,
         double torsionAxisHeightMm, Map<String, SpacePoint> rideHeightPoints) {
+    private static final Texts TEXTS = Texts.of(CarModel.class);
 
     /** @throws InvalidInputException naming the field that no car can have */
     public CarModel {
@@ -146,23 +148,20 @@ public record CarModel(double sprungMassKg, SpacePoint sprungCg, PerCorner<Corne
     private static void checkGuidance(String path, OptionalDouble height, PerCorner<CornerModel> corners, Axle axle) {
         boolean onCentreLine = corners.get(axle.left()).yMm() == 0 || corners.get(axle.right()).yMm() == 0;
         if (height.orElse(0) != 0 && onCentreLine) {
-            throw new InvalidInputException(path,
-                    "a roll centre on the centre line cannot guide a wheel that stands on the centre line too");
+            throw new InvalidInputException(path, TEXTS.phrase("rollCentreOnThe"));
         }
     }
 
     private static void checkPlan(PerCorner<CornerModel> corners) {
         for (Axle axle : Axle.values()) {
             if (!(corners.get(axle.left()).yMm() > corners.get(axle.right()).yMm())) {
-                throw new InvalidInputException("corners." + axle.left() + ".y_mm",
-                        "the left wheel must stand to the left of the right wheel (y grows to the left)");
+                throw new InvalidInputException("corners." + axle.left() + ".y_mm", TEXTS.phrase("leftWheelMustStand"));
             }
         }
         for (boolean left : new boolean[] {true, false}) {
             Corner front = Corner.of(Axle.FRONT, left);
             if (!(corners.get(front).xMm() > corners.get(front.sameSide()).xMm())) {
-                throw new InvalidInputException("corners." + front + ".x_mm",
-                        "the front wheel must stand ahead of the rear wheel (x grows forward)");
+                throw new InvalidInputException("corners." + front + ".x_mm", TEXTS.phrase("frontWheelMustStand"));
             }
         }
     }

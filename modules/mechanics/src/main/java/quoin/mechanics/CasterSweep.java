@@ -1,5 +1,7 @@
 package quoin.mechanics;
 
+import quoin.quantities.Texts;
+
 /**
  * Caster and kingpin inclination from camber readings while the wheel is steered on turn plates.
  *
@@ -15,6 +17,7 @@ package quoin.mechanics;
  * @param cambersDeg  camber at each
  */
 public record CasterSweep(boolean left, double toeInDeg, double[] steerDeg, double[] cambersDeg) {
+    private static final Texts TEXTS = Texts.of(CasterSweep.class);
     private static final int READINGS = 3;
     private static final double SHIFT_DEG = 1e-4;
 
@@ -24,21 +27,21 @@ public record CasterSweep(boolean left, double toeInDeg, double[] steerDeg, doub
         steerDeg = steerDeg.clone();
         cambersDeg = cambersDeg.clone();
         if (steerDeg.length != READINGS || cambersDeg.length != READINGS) {
-            throw new InvalidInputException("steerAngle_deg", "needs three positions and their cambers");
+            throw new InvalidInputException("steerAngle_deg", TEXTS.phrase("needsThreePositionsAnd"));
         }
         for (int i = 0; i < READINGS; i++) {
             if (!(Math.abs(Require.finite("steerAngle_deg", steerDeg[i])) < 90)) {
-                throw new InvalidInputException("steerAngle_deg", "must be less than a quarter of a turn");
+                throw new InvalidInputException("steerAngle_deg", TEXTS.phrase("mustBeLessThanA"));
             }
             if (!(Math.abs(Require.finite("camber_deg", cambersDeg[i])) < 90)) {
-                throw new InvalidInputException("camber_deg", "must be less than a quarter of a turn");
+                throw new InvalidInputException("camber_deg", TEXTS.phrase("mustBeLessThanA"));
             }
         }
         if (Math.abs(toeInDeg) >= 90) {
-            throw new InvalidInputException("toeIn_deg", "must be less than a quarter of a turn");
+            throw new InvalidInputException("toeIn_deg", TEXTS.phrase("mustBeLessThanA"));
         }
         if (!(steerDeg[2] < steerDeg[0] && steerDeg[0] < steerDeg[1])) {
-            throw new InvalidInputException("steerAngle_deg", "must be greater than zero to each side");
+            throw new InvalidInputException("steerAngle_deg", TEXTS.phrase("mustBeGreaterThan"));
         }
     }
 

@@ -11,9 +11,11 @@ import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
 import quoin.car.Corner;
 import quoin.car.PerCorner;
+import quoin.quantities.Texts;
 
 /** Newton's method on {@link LoadEquations} with the exact tangent, and implicit differentiation at the solution. */
 final class EquilibriumSolver {
+    private static final Texts TEXTS = Texts.of(EquilibriumSolver.class);
     private static final int MAX_STEPS = 60;
     private static final double MAX_TURN_RAD = 0.2;
     /** A body tilted further no longer stands on its wheels: the solution found is one after falling over. */
@@ -51,18 +53,18 @@ final class EquilibriumSolver {
             }
             settled = isSmall(change);
         }
-        throw new NoEquilibriumException("the car does not come to rest: check spring rates, motion ratios and slopes");
+        throw new NoEquilibriumException(TEXTS.phrase("carDoesNotCome"));
     }
 
     private LUDecomposition factor() {
         try {
             LUDecomposition lu = new LUDecomposition(new Array2DRowRealMatrix(equations.tangent, true), 0);
             if (!lu.getSolver().isNonSingular()) {
-                throw new NoEquilibriumException("the car has no stiffness against some movement: check spring rates");
+                throw new NoEquilibriumException(TEXTS.phrase("carHasNoStiffness"));
             }
             return lu;
         } catch (MathRuntimeException e) {
-            throw new NoEquilibriumException("the car does not come to rest: " + e.getMessage());
+            throw new NoEquilibriumException(TEXTS.phrase("carDoesNotCome"), e);
         }
     }
 
@@ -77,8 +79,7 @@ final class EquilibriumSolver {
             stands = leadingMinor(pose) > 0;
         }
         if (!stands) {
-            throw new NoEquilibriumException(
-                    "the car would fall over: its springs are too soft for the height of its centre of gravity");
+            throw new NoEquilibriumException(TEXTS.phrase("carWouldFallOver"));
         }
     }
 

@@ -1,5 +1,8 @@
 package quoin.mechanics;
 
+import quoin.quantities.Phrase;
+import quoin.quantities.Texts;
+
 /**
  * An input that no car can have: missing, not finite, or outside the physically possible. The field is a path in the
  * spelling of the calculator's request files, for example {@code corners.LF.springRate_N_per_mm}.
@@ -7,17 +10,45 @@ package quoin.mechanics;
 public final class InvalidInputException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
-    private final String field;
+    private static final Texts TEXTS = Texts.of(InvalidInputException.class);
 
-    /** @param field path of the field; @param message what is wrong and what would be right, in plain words */
-    public InvalidInputException(String field, String message) {
-        super(message);
+    private final String field;
+    private final transient Phrase words;
+
+    /**
+     * @param field path of the field
+     * @param words what is wrong and what would be right; said after the field, without a full stop
+     */
+    public InvalidInputException(String field, Phrase words) {
         this.field = field;
+        this.words = words;
+    }
+
+    /** Refusal of a figure that had to be greater than zero. */
+    public static InvalidInputException notPositive(String field, double value) {
+        return new InvalidInputException(field, TEXTS.phrase("mustBeGreaterThanZero", value));
+    }
+
+    /** Refusal of a field that had to be there. */
+    public static InvalidInputException missing(String field) {
+        return new InvalidInputException(field, TEXTS.phrase("isMissing"));
     }
 
     /** Path of the refused field. */
     public String field() {
         return field;
+    }
+
+    /** The words in English. */
+    @Override
+    public String getMessage() {
+        return words.english();
+    }
+
+    /** The words in the language of the program. */
+    @Override
+    public String getLocalizedMessage() {
+        return words.toString();
     }
 
     @Override

@@ -3,6 +3,7 @@ package quoin.mechanics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import quoin.quantities.Texts;
 
 /**
  * Height of the centre of gravity from several lifts of the rear axle, the front on scales, the level reading being a
@@ -20,6 +21,7 @@ import java.util.OptionalDouble;
  * @param lifts                at least two at different heights
  */
 public record LiftSeries(double totalKgf, double wheelbaseMm, double frontWheelCentreMm, double rearWheelCentreMm, List<Lift> lifts) {
+    private static final Texts TEXTS = Texts.of(LiftSeries.class);
 
     /** Degrees of freedom beyond which t is the normal distribution to every digit shown. */
     private static final double UNLIMITED = 1e5;
@@ -64,16 +66,16 @@ public record LiftSeries(double totalKgf, double wheelbaseMm, double frontWheelC
         lifts = List.copyOf(lifts);
         Require.positive("total_kgf", totalKgf);
         if (lifts.stream().mapToDouble(Lift::rearLiftMm).distinct().count() < 2) {
-            throw new InvalidInputException("lifts", "two lifts at different heights are needed, the level car counts as one");
+            throw new InvalidInputException("lifts", TEXTS.phrase("twoLiftsAtDifferent"));
         }
         for (Lift lift : lifts) {
             if (!(lift.rearLiftMm() >= 0)) {
-                throw new InvalidInputException("rearLift_mm", "must not be negative");
+                throw new InvalidInputException("rearLift_mm", TEXTS.phrase("mustNotBeNegative"));
             }
             if (lift.rearLiftMm() > 0) {
                 new AxleLift(totalKgf, lift.frontKgf(), lift.frontKgf(), wheelbaseMm, frontWheelCentreMm, rearWheelCentreMm, lift.rearLiftMm());
             } else if (!(lift.frontKgf() > 0 && lift.frontKgf() < totalKgf)) {
-                throw new InvalidInputException("frontAxleLevel_kgf", "must be more than 0 and less than the weight of the car");
+                throw new InvalidInputException("frontAxleLevel_kgf", TEXTS.phrase("mustBeMoreThan"));
             }
         }
     }

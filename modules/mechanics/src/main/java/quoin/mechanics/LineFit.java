@@ -3,6 +3,7 @@ package quoin.mechanics;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.hipparchus.stat.regression.SimpleRegression;
+import quoin.quantities.Texts;
 
 /**
  * A straight line through points by least squares, such as the force of a spring over its deflection.
@@ -13,6 +14,7 @@ import org.hipparchus.stat.regression.SimpleRegression;
  * @param residualSd standard deviation of the points about the line; empty with two points
  */
 public record LineFit(double slope, double intercept, OptionalDouble slopeStandard, OptionalDouble residualSd) {
+    private static final Texts TEXTS = Texts.of(LineFit.class);
 
     /** A point to be fitted. */
     public record Point(double x, double y) {
@@ -25,7 +27,7 @@ public record LineFit(double slope, double intercept, OptionalDouble slopeStanda
     /** @throws InvalidInputException where fewer than two points, or all at one place, are given */
     public static LineFit through(List<Point> points) {
         if (points.stream().map(Point::x).distinct().count() < 2) {
-            throw new InvalidInputException("points", "two points at different places or more are needed");
+            throw new InvalidInputException("points", TEXTS.phrase("twoPointsAtDifferent"));
         }
         SimpleRegression fit = new SimpleRegression();
         points.forEach(p -> fit.addData(p.x(), p.y()));

@@ -9,6 +9,7 @@ import java.util.concurrent.CancellationException;
 import quoin.car.MassZone;
 import quoin.mechanics.MassPlacement.Scale;
 import quoin.mechanics.MassPlacement.Wish;
+import quoin.quantities.Texts;
 
 /**
  * Which of the masses on board to move where, for a wanted front and left share. Every choice of zones is tried; within
@@ -16,6 +17,7 @@ import quoin.mechanics.MassPlacement.Wish;
  * heaviest masses go furthest, which is the least way in all.
  */
 public final class MassMoves {
+    private static final Texts TEXTS = Texts.of(MassMoves.class);
     /** Choices tried at most; fewer zones or masses are to be given beyond it. */
     public static final int MOST_CHOICES = 500_000;
     private static final int CHOICES_BETWEEN_LOOKS = 256;
@@ -88,8 +90,7 @@ public final class MassMoves {
      */
     public static Moved best(CarModel car, List<Item> items, List<MassZone> zones, Wish wish, SearchWatch watch) {
         if (Math.pow(zones.size() + 1.0, items.size()) > MOST_CHOICES) {
-            throw new InvalidInputException("movable masses", "too many choices of " + items.size() + " masses in " + zones.size()
-                    + " zones: leave out some of either");
+            throw new InvalidInputException("movable masses", TEXTS.phrase("tooManyChoicesOf", items.size(), zones.size()));
         }
         Equilibrium now = CornerLoads.solve(car, Turns.NONE);
         int[] rounds = new int[1];

@@ -4,6 +4,7 @@ import java.util.List;
 import quoin.car.Corner;
 import quoin.car.PerCorner;
 import quoin.car.Setting;
+import quoin.quantities.Texts;
 
 /**
  * What to put under four pads from the shims at hand. Whole shims only and none used twice: a small integer programme, solved
@@ -14,6 +15,7 @@ import quoin.car.Setting;
  * @param reached true where the tolerance is met
  */
 public record PadShims(PerCorner<List<Double>> shimsMm, PadSurvey after, boolean reached) {
+    private static final Texts TEXTS = Texts.of(PadShims.class);
 
     /** Loose shims under one pad; a taller stack slides and creeps (common practice, no source). */
     public static final int MOST_UNDER_A_PAD = 6;
@@ -52,8 +54,8 @@ public record PadShims(PerCorner<List<Double>> shimsMm, PadSurvey after, boolean
 
     private static PadShims solve(PadSurvey survey, List<Setting.Shim> stock, ShimSearch.Wanted wanted) {
         if (stock.size() > MOST_THICKNESSES) {
-            throw new InvalidInputException("shimStock", "holds " + stock.size() + " thicknesses; leave the thinnest out, "
-                    + MOST_THICKNESSES + " can be planned with");
+            throw new InvalidInputException("shimStock",
+                    TEXTS.phrase("holdsThicknessesLeaveThe", stock.size(), MOST_THICKNESSES));
         }
         ShimSearch.Found found = new ShimSearch(survey, stock, wanted).search();
         PerCorner<Double> heights = PerCorner.of(c -> survey.heightsMm().get(c) + sum(found.shimsMm().get(c)));

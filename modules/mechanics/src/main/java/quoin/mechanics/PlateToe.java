@@ -1,5 +1,7 @@
 package quoin.mechanics;
 
+import quoin.quantities.Texts;
+
 /**
  * Total toe of an axle from two plates held against the wheels, by the distances between their front and their rear ends.
  * Plates cannot tell the two wheels apart, nor the thrust angle.
@@ -9,6 +11,7 @@ package quoin.mechanics;
  * @param plateMm  between the two places on a plate where the tape lies
  */
 public record PlateToe(double frontMm, double rearMm, double plateMm) {
+    private static final Texts TEXTS = Texts.of(PlateToe.class);
 
     /** @throws InvalidInputException naming the length that cannot be */
     public PlateToe {
@@ -16,7 +19,7 @@ public record PlateToe(double frontMm, double rearMm, double plateMm) {
         Require.positive("rear_mm", rearMm);
         Require.positive("plate_mm", plateMm);
         if (Math.abs(rearMm - frontMm) >= plateMm) {
-            throw new InvalidInputException("front_mm", "differs from the rear by more than the plate is long");
+            throw new InvalidInputException("front_mm", TEXTS.phrase("differsFromTheRearBy"));
         }
     }
 

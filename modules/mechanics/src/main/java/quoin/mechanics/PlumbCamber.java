@@ -1,5 +1,7 @@
 package quoin.mechanics;
 
+import quoin.quantities.Texts;
+
 /**
  * Camber from a plumb line hung outboard of the wheel and a rule.
  *
@@ -8,6 +10,7 @@ package quoin.mechanics;
  * @param chordMm  distance between the two places on the rim
  */
 public record PlumbCamber(double topMm, double bottomMm, double chordMm) {
+    private static final Texts TEXTS = Texts.of(PlumbCamber.class);
 
     /** @throws InvalidInputException naming the length that cannot be */
     public PlumbCamber {
@@ -15,7 +18,7 @@ public record PlumbCamber(double topMm, double bottomMm, double chordMm) {
         Require.notNegative("bottom_mm", bottomMm);
         Require.positive("chord_mm", chordMm);
         if (Math.abs(bottomMm - topMm) >= chordMm) {
-            throw new InvalidInputException("top_mm", "differs from the bottom by more than the rim's chord");
+            throw new InvalidInputException("top_mm", TEXTS.phrase("differsFromTheBottom"));
         }
     }
 

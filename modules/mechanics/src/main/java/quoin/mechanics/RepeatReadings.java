@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.descriptive.DescriptiveStatistics;
+import quoin.quantities.Texts;
 
 /**
  * Readings of one thing that should be alike, judged so that one bad reading cannot hide itself. Robust centre and
@@ -15,6 +16,7 @@ import org.hipparchus.stat.descriptive.DescriptiveStatistics;
  * @param values at least three readings, any unit
  */
 public record RepeatReadings(List<Double> values) {
+    private static final Texts TEXTS = Texts.of(RepeatReadings.class);
     /** 1 / Phi^-1(3/4): makes the median absolute deviation an estimate of sigma for normal noise. */
     private static final double MAD_TO_SIGMA = 1.482602218505602;
     /** sqrt(pi / 2): the same for the mean absolute deviation. */
@@ -23,7 +25,7 @@ public record RepeatReadings(List<Double> values) {
 
     public RepeatReadings {
         if (values.size() < 3) {
-            throw new InvalidInputException("values", "three readings or more are needed to judge one of them");
+            throw new InvalidInputException("values", TEXTS.phrase("threeReadingsOrMore"));
         }
         values.forEach(value -> Require.finite("values", value));
         values = List.copyOf(values);

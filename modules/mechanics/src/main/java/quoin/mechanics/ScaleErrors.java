@@ -1,5 +1,7 @@
 package quoin.mechanics;
 
+import quoin.quantities.Texts;
+
 /**
  * What makes a scale reading uncertain.
  *
@@ -10,6 +12,7 @@ package quoin.mechanics;
  */
 public record ScaleErrors(double resolutionKg, double repeatabilitySdKg, double calibrationRelativeSd,
         int readingsAveraged) {
+    private static final Texts TEXTS = Texts.of(ScaleErrors.class);
 
     /** @throws InvalidInputException naming the value that cannot be */
     public ScaleErrors {
@@ -17,7 +20,7 @@ public record ScaleErrors(double resolutionKg, double repeatabilitySdKg, double 
         Require.notNegative("repeatabilitySd_kg", repeatabilitySdKg);
         Require.notNegative("calibrationRelativeSd", calibrationRelativeSd);
         if (readingsAveraged < 1) {
-            throw new InvalidInputException("readingsAveraged", "must be 1 or more, is " + readingsAveraged);
+            throw new InvalidInputException("readingsAveraged", TEXTS.phrase("mustBeOrMore", readingsAveraged));
         }
     }
 

@@ -9,6 +9,7 @@ import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
+import quoin.quantities.Texts;
 
 /**
  * What each scale shows for one true kilogram, from readings of loads that change places. A scale shows factor times load, so
@@ -24,6 +25,7 @@ import org.hipparchus.linear.RealMatrix;
  */
 public record ScaleFactors(List<Double> factors, List<Double> standard, List<List<Double>> covariance, double chiSquare,
         int degreesOfFreedom) {
+    private static final Texts TEXTS = Texts.of(ScaleFactors.class);
 
     /**
      * One figure on one display.
@@ -64,7 +66,7 @@ public record ScaleFactors(List<Double> factors, List<Double> standard, List<Lis
      */
     public static ScaleFactors solve(List<Double> priorRelative, List<Reading> readings, List<Known> known) {
         if (readings.isEmpty()) {
-            throw new InvalidInputException("readings", "at least one reading is needed");
+            throw new InvalidInputException("readings", TEXTS.phrase("atLeastOneReading"));
         }
         int scales = priorRelative.size();
         Map<String, Integer> columns = new LinkedHashMap<>();
@@ -77,7 +79,7 @@ public record ScaleFactors(List<Double> factors, List<Double> standard, List<Lis
         }
         for (Reading reading : readings) {
             if (reading.scale() < 0 || reading.scale() >= scales) {
-                throw new InvalidInputException("readings." + reading.load(), "is on a scale that is not there");
+                throw new InvalidInputException("readings." + reading.load(), TEXTS.phrase("onAScaleThat"));
             }
             add(rows, right, size, new int[] {reading.scale(), columns.get(reading.load())}, Math.log(reading.shownKg()),
                     reading.standardKg() / reading.shownKg());

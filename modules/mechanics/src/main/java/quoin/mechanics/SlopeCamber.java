@@ -1,5 +1,7 @@
 package quoin.mechanics;
 
+import quoin.quantities.Texts;
+
 /**
  * Camber on a floor that is not level, read by a gauge that knows gravity only.
  *
@@ -10,6 +12,7 @@ package quoin.mechanics;
  * @param risesForwardDeg    slope of the floor along the car, + higher in front
  */
 public record SlopeCamber(boolean left, double gaugeDeg, double toeInDeg, double risesToLeftDeg, double risesForwardDeg) {
+    private static final Texts TEXTS = Texts.of(SlopeCamber.class);
     private static final double STEEPEST_DEG = 45;
 
     /** @throws InvalidInputException naming what cannot be */
@@ -22,7 +25,7 @@ public record SlopeCamber(boolean left, double gaugeDeg, double toeInDeg, double
 
     private static void limited(String field, double value, double limit) {
         if (Math.abs(Require.finite(field, value)) >= limit) {
-            throw new InvalidInputException(field, "must be less than " + limit + " deg");
+            throw new InvalidInputException(field, TEXTS.phrase("mustBeLessThanDeg", limit));
         }
     }
 

@@ -11,6 +11,7 @@ import quoin.car.Axle;
 import quoin.car.Corner;
 import quoin.car.PerAxle;
 import quoin.car.PerCorner;
+import quoin.quantities.Texts;
 
 /**
  * Makes a car model stand exactly as a real car was read: spring preload is never known, but four loads and the ride
@@ -23,6 +24,7 @@ import quoin.car.PerCorner;
  * is explicit. Derived here; checked by solving the fitted car again.
  */
 public final class StateFit {
+    private static final Texts TEXTS = Texts.of(StateFit.class);
     private static final int MAX_ROUNDS = 100;
     private static final double SETTLED = 1e-13;
 
@@ -44,11 +46,11 @@ public final class StateFit {
             sprungKg -= car.corners().get(corner).unsprungMassKg();
         }
         if (!(sprungKg > 0)) {
-            throw new InvalidInputException("cornerLoads_kgf", "the loads add up to less than the unsprung masses");
+            throw new InvalidInputException("cornerLoads_kgf", TEXTS.phrase("loadsAddUpTo"));
         }
         heightsMm.forEach((name, height) -> {
             if (!car.rideHeightPoints().containsKey(name)) {
-                throw new InvalidInputException("rideHeights_mm." + name, "the car has no ride-height point of this name");
+                throw new InvalidInputException("rideHeights_mm." + name, TEXTS.phrase("carHasNoRide"));
             }
             Require.finite("rideHeights_mm." + name, height);
         });

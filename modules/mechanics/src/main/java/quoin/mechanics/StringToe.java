@@ -4,6 +4,7 @@ import quoin.car.Axle;
 import quoin.car.Corner;
 import quoin.car.PerAxle;
 import quoin.car.PerCorner;
+import quoin.quantities.Texts;
 
 /**
  * Toe from strings along both sides of the car: the shortest distance from the string to each rim edge at hub height.
@@ -15,6 +16,7 @@ import quoin.car.PerCorner;
  * @param chordMm     distance between the two rim edges of a wheel, per axle
  */
 public record StringToe(PerCorner<Gaps> gaps, PerAxle<Double> trackMm, Sides wheelbaseMm, PerAxle<Double> chordMm) {
+    private static final Texts TEXTS = Texts.of(StringToe.class);
 
     /**
      * Gaps of one wheel, mm.
@@ -60,7 +62,7 @@ public record StringToe(PerCorner<Gaps> gaps, PerAxle<Double> trackMm, Sides whe
             Require.notNegative(field + "FrontEdge_mm", at.frontEdgeMm());
             Require.notNegative(field + "RearEdge_mm", at.rearEdgeMm());
             if (Math.abs(at.frontEdgeMm() - at.rearEdgeMm()) >= chordMm.get(corner.axle())) {
-                throw new InvalidInputException(field + "FrontEdge_mm", "differs from the rear edge by more than the rim's chord");
+                throw new InvalidInputException(field + "FrontEdge_mm", TEXTS.phrase("differsFromTheRearEdge"));
             }
         }
     }
@@ -82,7 +84,7 @@ public record StringToe(PerCorner<Gaps> gaps, PerAxle<Double> trackMm, Sides whe
 
     private static double sineOf(double sine) {
         if (Math.abs(sine) >= 1) {
-            throw new InvalidInputException("wheelbaseLeft_mm", "is shorter than the string's skew");
+            throw new InvalidInputException("wheelbaseLeft_mm", TEXTS.phrase("shorterThanTheString"));
         }
         return sine;
     }

@@ -2,6 +2,7 @@ package quoin.mechanics;
 
 import quoin.car.Corner;
 import quoin.car.PerCorner;
+import quoin.quantities.Texts;
 
 /**
  * The one pattern of load changes on four contact points that moves neither the total nor its balance fore and aft or
@@ -9,6 +10,7 @@ import quoin.car.PerCorner;
  * else. Each entry is the area of the triangle of the other three points, with alternating sign.
  */
 public final class TransferVector {
+    private static final Texts TEXTS = Texts.of(TransferVector.class);
     private static final double COINCIDE_MM = 1e-6;
 
     private TransferVector() {
@@ -27,13 +29,13 @@ public final class TransferVector {
             Require.finite(path + "." + corner + ".y", points.get(corner).yMm());
             for (Corner other : Corner.values()) {
                 if (other.ordinal() < corner.ordinal() && distance(points.get(corner), points.get(other)) < COINCIDE_MM) {
-                    throw new InvalidInputException(path + "." + corner, "coincides with " + other);
+                    throw new InvalidInputException(path + "." + corner, TEXTS.phrase("coincidesWith", other));
                 }
             }
         }
         double lf = area(points.rf(), points.lr(), points.rr());
         if (Math.abs(lf) < COINCIDE_MM * distance(points.rf(), points.lr())) {
-            throw new InvalidInputException(path, "RF, LR and RR lie on one line");
+            throw new InvalidInputException(path, TEXTS.phrase("threeOnALine"));
         }
         return new PerCorner<>(1.0, -area(points.lf(), points.lr(), points.rr()) / lf,
                 area(points.lf(), points.rf(), points.rr()) / lf, -area(points.lf(), points.rf(), points.lr()) / lf);

@@ -1,5 +1,7 @@
 package quoin.mechanics;
 
+import quoin.quantities.Texts;
+
 /**
  * How much more the inner wheel steers than the outer one in a turn.
  *
@@ -7,6 +9,7 @@ package quoin.mechanics;
  * @param outerDeg steer of the outer wheel from straight ahead
  */
 public record TurnToeOut(double innerDeg, double outerDeg) {
+    private static final Texts TEXTS = Texts.of(TurnToeOut.class);
 
     /** @throws InvalidInputException naming the angle that cannot be */
     public TurnToeOut {
@@ -16,7 +19,7 @@ public record TurnToeOut(double innerDeg, double outerDeg) {
 
     private static void steer(String field, double value) {
         if (Require.positive(field, value) >= 90) {
-            throw new InvalidInputException(field, "must be less than a quarter of a turn");
+            throw new InvalidInputException(field, TEXTS.phrase("mustBeLessThanA"));
         }
     }
 

@@ -2,12 +2,14 @@ package quoin.mechanics;
 
 import quoin.car.PerAxle;
 import quoin.car.PerCorner;
+import quoin.quantities.Texts;
 
 /**
  * Arithmetic of toe. Toe is + in for each wheel (ISO 8855 7.1.6); a steer angle is + to the left, so a left wheel's toe
  * is minus its steer angle and a right wheel's is plus. Example: LF 0.10 deg in and RF 0.14 deg in make 0.24 deg total.
  */
 public final class WheelAngles {
+    private static final Texts TEXTS = Texts.of(WheelAngles.class);
     private WheelAngles() {
     }
 
@@ -20,7 +22,7 @@ public final class WheelAngles {
         Require.positive("chord_mm", chordMm);
         Require.finite("toe_mm", toeMm);
         if (Math.abs(toeMm) >= chordMm) {
-            throw new InvalidInputException("toe_mm", "must be less than the chord it is read on");
+            throw new InvalidInputException("toe_mm", TEXTS.phrase("mustBeLessThanTheChord"));
         }
         return Math.toDegrees(Math.asin(toeMm / chordMm));
     }
@@ -30,7 +32,7 @@ public final class WheelAngles {
         Require.positive("chord_mm", chordMm);
         Require.finite("toe_deg", toeDeg);
         if (Math.abs(toeDeg) >= 90) {
-            throw new InvalidInputException("toe_deg", "must be less than a quarter of a turn");
+            throw new InvalidInputException("toe_deg", TEXTS.phrase("mustBeLessThanA"));
         }
         return chordMm * Math.sin(Math.toRadians(toeDeg));
     }

@@ -5,6 +5,7 @@ import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.QRDecomposition;
 import quoin.car.Axle;
 import quoin.car.PerAxle;
+import quoin.quantities.Texts;
 
 /**
  * Where the four wheels stand seen from above, from the six distances between the points plumbed down from the hubs. Five of
@@ -16,6 +17,7 @@ import quoin.car.PerAxle;
  * @param rfToLrMm     the other
  */
 public record WheelPlan(PerAxle<Double> trackMm, StringToe.Sides wheelbaseMm, double lfToRrMm, double rfToLrMm) {
+    private static final Texts TEXTS = Texts.of(WheelPlan.class);
 
     private static final int MOST_STEPS = 30;
     private static final double DONE_MM = 1e-10;
@@ -36,7 +38,7 @@ public record WheelPlan(PerAxle<Double> trackMm, StringToe.Sides wheelbaseMm, do
 
     private static void triangle(String field, double diagonal, double track, double wheelbase) {
         if (diagonal >= track + wheelbase || diagonal <= Math.abs(wheelbase - track)) {
-            throw new InvalidInputException(field, "does not fit a track of " + track + " mm and a wheelbase of " + wheelbase + " mm");
+            throw new InvalidInputException(field, TEXTS.phrase("doesNotFitA", track, wheelbase));
         }
     }
 

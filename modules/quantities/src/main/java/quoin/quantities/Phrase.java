@@ -5,7 +5,7 @@ import java.util.Locale;
 
 /**
  * A text with its arguments, not yet said: in the language of the program where a person reads it, in English where it goes
- * into a file or an answer that must not depend on the language. Arguments may be phrases themselves.
+ * into a file or an answer that must not depend on the language. Arguments may be phrases themselves, or exceptions.
  */
 public final class Phrase {
     private final Texts texts;

@@ -33,7 +33,8 @@ public final class Texts {
     /**
      * A text in the language of the program.
      *
-     * @param arguments shown as they are; format figures before
+     * @param arguments a phrase is said in the language, an exception tells its message, a {@code Double} gets the decimal mark;
+     *                  anything else is shown as it is
      * @throws java.util.MissingResourceException where the English has no such text
      */
     public String say(String key, Object... arguments) {
@@ -51,9 +52,18 @@ public final class Texts {
         if (arguments.isEmpty()) {
             return text;
         }
-        Object[] said = arguments.stream().map(argument -> argument instanceof Phrase phrase ? phrase.in(language)
-                : String.valueOf(argument)).toArray();
-        return new MessageFormat(text, language).format(said);
+        return new MessageFormat(text, language).format(arguments.stream().map(argument -> said(language, argument)).toArray());
+    }
+
+    private static String said(Locale language, Object argument) {
+        if (argument instanceof Phrase phrase) {
+            return phrase.in(language);
+        }
+        if (argument instanceof Throwable problem) {
+            return language.equals(Locale.ROOT) ? problem.getMessage() : problem.getLocalizedMessage();
+        }
+        String text = String.valueOf(argument);
+        return argument instanceof Double ? text.replace(".", of(Texts.class).in(language, "decimal.mark", List.of())) : text;
     }
 
     /** Codes of the languages that there are texts in, English first. */

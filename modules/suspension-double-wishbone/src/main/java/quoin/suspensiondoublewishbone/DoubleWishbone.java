@@ -77,7 +77,7 @@ public final class DoubleWishbone implements SuspensionType {
     private static void spring(Linkage linkage, ParameterValues values, List<Link> upper, List<Link> lower) {
         if (HardPoints.hasRocker(values)) {
             if (values.hasGroup("coilOver")) {
-                throw new InvalidInputException("coilOver", "stands beside a rocker; leave one of the two blank");
+                throw new InvalidInputException("coilOver", TEXTS.phrase("standsBesideARocker"));
             }
             switch (HardPoints.rockerHolder(values)) {
                 case LOWER_ARM -> linkage.rocker(HardPoints.rocker(values), lower.get(0), lower.get(1));

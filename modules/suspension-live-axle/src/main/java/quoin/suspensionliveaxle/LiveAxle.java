@@ -79,7 +79,7 @@ public final class LiveAxle implements SuspensionType {
 
     private static boolean sideways(Linkage linkage, ParameterValues values, Side side) {
         if (values.hasGroup(PANHARD) && values.hasGroup(WATT)) {
-            throw new InvalidInputException(WATT, "stands beside a Panhard rod; leave one of the two blank");
+            throw new InvalidInputException(WATT, TEXTS.phrase("standsBesideAPanhard"));
         }
         if (values.hasGroup(PANHARD)) {
             Link rod = linkage.link(PANHARD, outboard(values, PANHARD + ".inboard", side),
@@ -99,10 +99,10 @@ public final class LiveAxle implements SuspensionType {
     private static void upper(Linkage linkage, ParameterValues values, Side side, boolean sideways) {
         boolean pair = values.hasGroup("links.upper");
         if (pair == values.hasGroup(TOP)) {
-            throw new InvalidInputException(TOP, "give either one upper link or a pair of them");
+            throw new InvalidInputException(TOP, TEXTS.phrase("giveEitherOneUpper"));
         }
         if (!pair && !sideways) {
-            throw new InvalidInputException(PANHARD, "is missing: one upper link does not hold the axle sideways");
+            throw new InvalidInputException(PANHARD, TEXTS.phrase("missingOneUpperLink"));
         }
         if (!pair) {
             Link top = linkage.link(TOP, outboard(values, TOP + ".inboard", side), outboard(values, TOP + ".outboard", side));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import quoin.car.Adjuster;
 import quoin.car.AdjusterKind;
+import quoin.quantities.Texts;
 import quoin.suspension.AdjusterEffect;
 import quoin.suspension.AngleChange;
 import quoin.suspension.AngleResponse;
@@ -20,6 +21,7 @@ import quoin.suspension.WheelPosition;
 
 /** Straight lines through what was measured. The angles themselves are not known, only how they change. */
 final class MeasuredCorner implements CornerKinematics {
+    private static final Texts TEXTS = Texts.of(MeasuredCorner.class);
     private final ParameterValues values;
     private final AngleChange perMm;
 
@@ -42,7 +44,7 @@ final class MeasuredCorner implements CornerKinematics {
     private CornerPosition position(WheelPosition position) {
         if (position.rackLeftMm() != 0) {
             throw new UnreachablePositionException(position, new WheelPosition(position.travelMm(), 0),
-                    "nothing is known of its steering");
+                    TEXTS.phrase("nothingIsKnownOf"));
         }
         return new CornerPosition(position, Optional.empty(), Optional.empty(),
                 Map.of(CurveOutput.BUMP_CAMBER, perMm.camberDeg(), CurveOutput.BUMP_STEER, perMm.toeDeg()));

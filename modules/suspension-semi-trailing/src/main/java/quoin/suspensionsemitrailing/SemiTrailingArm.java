@@ -78,7 +78,7 @@ public final class SemiTrailingArm implements SuspensionType {
         double axisY = b.yMm() - a.yMm();
         double lift = axisX * (c.yMm() - a.yMm()) - axisY * (c.xMm() - a.xMm());
         if (!(Math.abs(lift) > Math.hypot(axisX, axisY))) {
-            throw new InvalidInputException(OUTER, "puts the wheel centre on the arm's axis, seen from above");
+            throw new InvalidInputException(OUTER, TEXTS.phrase("putsTheWheelCentre"));
         }
     }
 }

@@ -44,13 +44,13 @@ public final class HardPoints {
         }
         for (String twice : List.of(CAMBER, TOE)) {
             if (values.has(twice)) {
-                throw new InvalidInputException(twice, "is given by the spin axis already; leave one of the two blank");
+                throw new InvalidInputException(twice, TEXTS.phrase("givenByTheSpin"));
             }
         }
         SpacePoint axis = values.point(SPIN_AXIS);
         double length = Math.hypot(axis.xMm(), Math.hypot(axis.yMm(), axis.zMm()));
         if (Math.abs(length - 1) > NOT_UNIT) {
-            throw new InvalidInputException(SPIN_AXIS, "must have length 1, has " + length);
+            throw new InvalidInputException(SPIN_AXIS, TEXTS.phrase("mustHaveLengthHas", length));
         }
         return new Wheel(centre, axis, radius);
     }
@@ -81,8 +81,7 @@ public final class HardPoints {
         SpacePoint other = values.point(key(rear) + ".outboard");
         double apart = Math.hypot(tip.xMm() - other.xMm(), Math.hypot(tip.yMm() - other.yMm(), tip.zMm() - other.zMm()));
         if (apart > 0.01) {
-            throw new InvalidInputException(key(rear) + ".outboard", "must be the outer joint of " + key(front)
-                    + ": the legs of an arm share it");
+            throw new InvalidInputException(key(rear) + ".outboard", TEXTS.phrase("mustBeTheOuter", key(front)));
         }
         Linkage.apart(key(rear) + ".inboard", Change.array(values.point(key(front) + ".inboard")),
                 Change.array(values.point(key(rear) + ".inboard")));
@@ -148,6 +147,6 @@ public final class HardPoints {
     /** What carries the rod's outer joint. */
     public static String rockerHolder(ParameterValues values) {
         return values.choice(ROCKER + ".pushrodOutboardOn")
-                .orElseThrow(() -> new InvalidInputException(ROCKER + ".pushrodOutboardOn", "is missing"));
+                .orElseThrow(() -> InvalidInputException.missing(ROCKER + ".pushrodOutboardOn"));
     }
 }

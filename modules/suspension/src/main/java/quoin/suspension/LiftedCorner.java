@@ -5,9 +5,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import quoin.car.Adjuster;
+import quoin.quantities.Texts;
 
 /** A corner whose body stands higher by what its perch or pushrod lifts: travel counts from there. */
 final class LiftedCorner implements CornerKinematics {
+    private static final Texts TEXTS = Texts.of(LiftedCorner.class);
     private final CornerKinematics corner;
     private final double liftMm;
 
@@ -37,7 +39,7 @@ final class LiftedCorner implements CornerKinematics {
             return found.stream().map(p -> new CornerPosition(counted(p.position()), p.wheelCentre(), p.contactPoint(), p.values()))
                     .toList();
         } catch (UnreachablePositionException e) {
-            throw new UnreachablePositionException(counted(e.wanted()), counted(e.reached()), "the links lock on the way");
+            throw new UnreachablePositionException(counted(e.wanted()), counted(e.reached()), TEXTS.phrase("linksLockOnThe"));
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.function.BiFunction;
 import quoin.car.AdjusterKind;
 import quoin.mechanics.InvalidInputException;
 import quoin.mechanics.SpacePoint;
+import quoin.quantities.Texts;
 import quoin.suspension.solver.Coil;
 import quoin.suspension.solver.Constraint;
 import quoin.suspension.solver.Geometry;
@@ -34,6 +35,7 @@ import quoin.suspension.solver.WattLink;
  * </pre>
  */
 public final class Linkage {
+    private static final Texts TEXTS = Texts.of(Linkage.class);
     private final Side side;
     private final Wheel wheel;
     private final double[] origin;
@@ -110,7 +112,7 @@ public final class Linkage {
     static double apart(String field, double[] one, double[] other) {
         double distance = Vectors.distance(one, other);
         if (!(distance > 1)) {
-            throw new InvalidInputException(field, "must not coincide with the other end");
+            throw new InvalidInputException(field, TEXTS.phrase("mustNotCoincideWith"));
         }
         return distance;
     }
@@ -162,7 +164,7 @@ public final class Linkage {
         double[] rod = Vectors.minus(Change.array(held.get(0)), Change.array(ends.get(0)));
         double[] axis = Vectors.cross(arm, rod);
         if (!(Vectors.length(axis) > 1e-6)) {
-            throw new InvalidInputException(key + ".pivot", "must not be in line with the link");
+            throw new InvalidInputException(key + ".pivot", TEXTS.phrase("mustNotBeIn"));
         }
         guides.add((geometry, o) -> new WattLink(geometry, o, new int[] {rods[0].inboard().index(), rods[1].inboard().index()},
                 new int[] {rods[0].outboard().index(), rods[1].outboard().index()},
@@ -185,7 +187,7 @@ public final class Linkage {
      */
     public void steeringAxis(Joint lower, Joint upper) {
         if (!(place(upper)[2] > place(lower)[2])) {
-            throw new InvalidInputException("links", "the upper joint of the steering axis must be above the lower");
+            throw new InvalidInputException("links", TEXTS.phrase("upperJointOfThe"));
         }
         axisLower = lower;
         axisUpper = upper;
@@ -246,7 +248,7 @@ public final class Linkage {
         Loops loops = new Loops(constraints, design, origin, driven.stream().mapToInt(i -> i).toArray(),
                 rack.stream().mapToInt(Joint::index).toArray());
         if (loops.walker().isLocked()) {
-            throw new InvalidInputException("links", "are locked, or leave the wheel loose, at the design position");
+            throw new InvalidInputException("links", TEXTS.phrase("areLockedOrLeave"));
         }
         Coil spring = coil == null ? null : coil.apply(design, origin);
         SteeringAxis axis = axisLower != null ? SteeringAxis.through(axisLower, axisUpper)

@@ -11,12 +11,14 @@ import java.util.Set;
 import quoin.car.Adjuster;
 import quoin.car.AdjusterKind;
 import quoin.mechanics.SpacePoint;
+import quoin.quantities.Texts;
 import quoin.suspension.solver.Geometry;
 import quoin.suspension.solver.Loops;
 import quoin.suspension.solver.Walker;
 
 /** A corner with hard points. The walker reaches every position from the one before. */
 final class LinkageCorner implements CornerKinematics {
+    private static final Texts TEXTS = Texts.of(LinkageCorner.class);
     /** Down to a millionth of the way asked for. */
     private static final int HALVINGS = 20;
 
@@ -49,7 +51,7 @@ final class LinkageCorner implements CornerKinematics {
                 // the straight way from the last position may be locked where the one from the design position is not
                 walker = loops.walker();
                 if (!move(walker, position)) {
-                    throw new UnreachablePositionException(position, reached(walker), "the links lock on the way");
+                    throw new UnreachablePositionException(position, reached(walker), TEXTS.phrase("linksLockOnThe"));
                 }
             }
             found.add(position(walker, position));
@@ -59,7 +61,7 @@ final class LinkageCorner implements CornerKinematics {
 
     private boolean move(Walker walker, WheelPosition to) {
         if (to.rackLeftMm() != 0 && !loops.hasRack()) {
-            throw new UnreachablePositionException(to, new WheelPosition(to.travelMm(), 0), "this suspension is not steered");
+            throw new UnreachablePositionException(to, new WheelPosition(to.travelMm(), 0), TEXTS.phrase("thisSuspensionIsNot"));
         }
         double[] heights = new double[loops.drives()];
         Arrays.fill(heights, to.travelMm());
@@ -67,7 +69,7 @@ final class LinkageCorner implements CornerKinematics {
             return false;
         }
         if (!springFollows(walker)) {
-            throw new UnreachablePositionException(to, lastFollowed(to), "the rocker cannot follow its rod");
+            throw new UnreachablePositionException(to, lastFollowed(to), TEXTS.phrase("rockerCannotFollowIts"));
         }
         return true;
     }
@@ -127,7 +129,7 @@ final class LinkageCorner implements CornerKinematics {
     public List<Member> members(WheelPosition position) {
         Walker walker = loops.walker();
         if (!move(walker, position)) {
-            throw new UnreachablePositionException(position, reached(walker), "the links lock on the way");
+            throw new UnreachablePositionException(position, reached(walker), TEXTS.phrase("linksLockOnThe"));
         }
         return new LinkageOutline(wheel, loops, this::place).at(walker);
     }

@@ -9,12 +9,15 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import quoin.quantities.NotTakenException;
 import quoin.quantities.Quantities;
 import quoin.quantities.QuantityFormatException;
+import quoin.quantities.Texts;
 import quoin.quantities.Unit;
 
 /** Reads parameter texts. */
 final class ParameterText {
+    private static final Texts TEXTS = Texts.of(ParameterText.class);
     private ParameterText() {
     }
 
@@ -61,13 +64,13 @@ final class ParameterText {
             unknown.remove(parameter.key());
             try {
                 if (!taker.test(parameter) && parameter.required()) {
-                    problems.add(new ParameterProblem(parameter.key(), "is missing"));
+                    problems.add(new ParameterProblem(parameter.key(), TEXTS.phrase("isMissing")));
                 }
-            } catch (QuantityFormatException | UnreadableException e) {
-                problems.add(new ParameterProblem(parameter.key(), e.getLocalizedMessage()));
+            } catch (QuantityFormatException | NotTakenException e) {
+                problems.add(new ParameterProblem(parameter.key(), TEXTS.phrase("said", e)));
             }
         }
-        unknown.forEach(key -> problems.add(new ParameterProblem(key, "is not a parameter of this suspension type")));
+        unknown.forEach(key -> problems.add(new ParameterProblem(key, TEXTS.phrase("notAParameterOf"))));
         return problems;
     }
 
@@ -78,15 +81,14 @@ final class ParameterText {
             case CHOICE -> 0;
         };
         if (figures.length != count || !Arrays.stream(figures).allMatch(Double::isFinite)) {
-            throw new UnreadableException("must be " + (count == 0 ? "one of its choices" : count == 1 ? "a finite number"
-                    : "three finite numbers"));
+            throw new NotTakenException(TEXTS.phrase("mustHave." + count));
         }
         return parameter.kind() == Parameter.Kind.DIRECTION ? direction(figures) : figures.clone();
     }
 
     private static String choice(Parameter parameter, String text) {
         if (!parameter.choices().contains(text)) {
-            throw new UnreadableException("must be one of " + String.join(", ", parameter.choices()) + ", is " + text);
+            throw new NotTakenException(TEXTS.phrase("mustBeOneOf", String.join(", ", parameter.choices()), text));
         }
         return text;
     }
@@ -109,23 +111,15 @@ final class ParameterText {
     private static double[] three(String text, Unit unit) {
         List<OptionalDouble> read = Quantities.parseLine(text, unit);
         if (read.size() != 3 || read.stream().anyMatch(OptionalDouble::isEmpty)) {
-            throw new UnreadableException("needs three figures, forward, outboard and up, as in \"12.5 480 175\"");
+            throw new NotTakenException(TEXTS.phrase("needsThreeFiguresForward"));
         }
         return read.stream().mapToDouble(OptionalDouble::getAsDouble).toArray();
     }
 
     private static double[] direction(double[] xyz) {
         if (Math.hypot(xyz[0], Math.hypot(xyz[1], xyz[2])) == 0) {
-            throw new UnreadableException("a direction cannot be three zeros");
+            throw new NotTakenException(TEXTS.phrase("directionCannotBeThree"));
         }
         return xyz;
-    }
-
-    private static final class UnreadableException extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-
-        UnreadableException(String words) {
-            super(words, null, false, false);
-        }
     }
 }

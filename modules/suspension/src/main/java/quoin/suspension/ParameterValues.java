@@ -71,7 +71,7 @@ public final class ParameterValues {
     public SpacePoint point(String key) {
         double[] value = figures.get(key);
         if (value == null) {
-            throw new InvalidInputException(key, "is missing");
+            throw InvalidInputException.missing(key);
         }
         return new SpacePoint(value[0], value[1], value[2]);
     }
@@ -82,7 +82,7 @@ public final class ParameterValues {
      * @throws InvalidInputException naming the key where it was left blank
      */
     public double required(String key) {
-        return number(key).orElseThrow(() -> new InvalidInputException(key, "is missing"));
+        return number(key).orElseThrow(() -> InvalidInputException.missing(key));
     }
 
     public Optional<String> choice(String key) {

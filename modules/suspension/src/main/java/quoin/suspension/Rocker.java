@@ -2,6 +2,7 @@ package quoin.suspension;
 
 import quoin.mechanics.InvalidInputException;
 import quoin.mechanics.SpacePoint;
+import quoin.quantities.Texts;
 import quoin.suspension.solver.Coil;
 import quoin.suspension.solver.Pickup;
 import quoin.suspension.solver.RockerCoil;
@@ -20,6 +21,7 @@ import quoin.suspension.solver.Vectors;
  */
 public record Rocker(String key, SpacePoint pivot, SpacePoint axis, SpacePoint rodInboard, SpacePoint rodOutboard,
         SpacePoint coilOnRocker, SpacePoint coilOnBody) {
+    private static final Texts TEXTS = Texts.of(Rocker.class);
 
     public Rocker {
         Linkage.apart(key + ".pushrodInboard", Change.array(rodInboard), Change.array(rodOutboard));
@@ -32,7 +34,7 @@ public record Rocker(String key, SpacePoint pivot, SpacePoint axis, SpacePoint r
     private static void offAxis(String field, SpacePoint pivot, double[] unit, SpacePoint point) {
         double[] arm = Vectors.minus(Change.array(point), Change.array(pivot));
         if (!(Vectors.length(Vectors.cross(unit, arm)) > 1)) {
-            throw new InvalidInputException(field, "must not lie on the rocker's axis");
+            throw new InvalidInputException(field, TEXTS.phrase("mustNotLieOn"));
         }
     }
 
@@ -40,7 +42,7 @@ public record Rocker(String key, SpacePoint pivot, SpacePoint axis, SpacePoint r
         RockerCoil coil = new RockerCoil(Change.array(pivot), Change.array(axis), Change.array(rodInboard),
                 Change.array(coilOnRocker), Change.array(coilOnBody), pickup, Change.array(rodOutboard));
         if (coil.isDead()) {
-            throw new InvalidInputException(key + ".pushrodOutboard", "must not be in line with the rod and the rocker's axis");
+            throw new InvalidInputException(key + ".pushrodOutboard", TEXTS.phrase("mustNotBeInLine"));
         }
         return coil;
     }

@@ -2,6 +2,7 @@ package quoin.suspension;
 
 import quoin.mechanics.InvalidInputException;
 import quoin.mechanics.SpacePoint;
+import quoin.quantities.Texts;
 
 /**
  * A wheel at its design position, with y outboard from the centre line whatever the side.
@@ -11,17 +12,18 @@ import quoin.mechanics.SpacePoint;
  * @param loadedRadiusMm distance from the wheel centre to the contact point, mm
  */
 public record Wheel(SpacePoint centre, SpacePoint spinAxis, double loadedRadiusMm) {
+    private static final Texts TEXTS = Texts.of(Wheel.class);
 
     /** @throws InvalidInputException naming what no wheel can have */
     public Wheel {
         if (!(loadedRadiusMm > 0)) {
-            throw new InvalidInputException(HardPoints.LOADED_RADIUS, "must be greater than zero, is " + loadedRadiusMm);
+            throw InvalidInputException.notPositive(HardPoints.LOADED_RADIUS, loadedRadiusMm);
         }
         if (!(centre.yMm() > 0)) {
-            throw new InvalidInputException(HardPoints.WHEEL_CENTRE, "must be outboard of the centre line");
+            throw new InvalidInputException(HardPoints.WHEEL_CENTRE, TEXTS.phrase("mustBeOutboardOf"));
         }
         if (!(spinAxis.yMm() > Math.hypot(spinAxis.xMm(), spinAxis.zMm()))) {
-            throw new InvalidInputException(HardPoints.SPIN_AXIS, "must point outboard, nearly square to the car");
+            throw new InvalidInputException(HardPoints.SPIN_AXIS, TEXTS.phrase("mustPointOutboardNearly"));
         }
     }
 

@@ -46,7 +46,7 @@ record CornerRequest(SuspensionType type, Side side, ParameterValues values) {
         }
         ParameterReading reading = ParameterValues.of(type.parameters(), figures, choices);
         for (ParameterProblem problem : reading.problems()) {
-            throw new RefusedException(corner.path(problem.key()), problem.words());
+            throw new RefusedException(corner.path(problem.key()), problem.english());
         }
         return new CornerRequest(type, side, reading.values());
     }

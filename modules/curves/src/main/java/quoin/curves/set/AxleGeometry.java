@@ -14,6 +14,7 @@ import quoin.car.SuspensionChoice;
 import quoin.mechanics.InvalidInputException;
 import quoin.suspension.CornerKinematics;
 import quoin.suspension.CurveOutput;
+import quoin.suspension.Parameter;
 import quoin.suspension.ParameterReading;
 import quoin.suspension.UnreachablePositionException;
 import quoin.suspension.WheelPosition;
@@ -55,6 +56,12 @@ public record AxleGeometry(Map<Corner, CornerKinematics> corners, Optional<Missi
         return new AxleGeometry(Map.of(), Optional.of(new Missing(reason, words)));
     }
 
+    /** A parameter as the form of the car calls it; its key where it is part of none. */
+    private static String label(SuspensionTypes types, SuspensionChoice choice, String key) {
+        return types.find(choice.typeId()).stream().flatMap(t -> t.parameters().stream()).filter(p -> p.key().equals(key))
+                .map(Parameter::label).findFirst().orElse(key);
+    }
+
     /** An axle of a car, with the suspension types at hand. */
     public static AxleGeometry of(Car car, Axle axle, SuspensionTypes types) {
         SuspensionChoice choice = car.axles().get(axle).suspension();
@@ -63,7 +70,8 @@ public record AxleGeometry(Map<Corner, CornerKinematics> corners, Optional<Missi
             return none(Reason.NOT_INSTALLED, choice.typeId());
         }
         if (!reading.get().isComplete()) {
-            return none(Reason.INCOMPLETE, reading.get().problems().stream().map(p -> p.key() + " " + p.words()).limit(3)
+            return none(Reason.INCOMPLETE, reading.get().problems().stream()
+                    .map(p -> label(types, choice, p.key()) + " " + p.words()).limit(3)
                     .collect(Collectors.joining("; ")));
         }
         Map<Corner, CornerKinematics> corners = new EnumMap<>(Corner.class);
@@ -72,7 +80,7 @@ public record AxleGeometry(Map<Corner, CornerKinematics> corners, Optional<Missi
                 corners.put(corner, types.corner(car, corner).orElseThrow());
             }
         } catch (InvalidInputException e) {
-            return none(Reason.IMPOSSIBLE, e.field() + " " + e.getLocalizedMessage());
+            return none(Reason.IMPOSSIBLE, label(types, choice, e.field()) + " " + e.getLocalizedMessage());
         }
         boolean drawn = corners.values().stream().allMatch(c -> c.at(WheelPosition.DESIGN).wheelCentre().isPresent());
         return drawn ? new AxleGeometry(corners, Optional.empty())

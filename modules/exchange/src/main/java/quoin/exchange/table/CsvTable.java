@@ -15,11 +15,16 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * Rows of cells as RFC 4180 text, UTF-8 with a byte order mark, without which spreadsheets misread umlauts. A text cell that a
  * spreadsheet would take for a formula gets an apostrophe before it; {@link #read} takes it off again.
  */
+@Messages({
+    "csv.noText=this is no text; save the table as CSV in the spreadsheet program, then choose that file",
+    "# {0} - what went wrong", "csv.unreadable=the table cannot be read: {0}; check the quotation marks in it",
+    "csv.empty=the file is empty; save the table with its first row again"})
 public final class CsvTable {
 
     private static final char MARK = '\uFEFF';
@@ -91,7 +96,7 @@ public final class CsvTable {
     public static List<List<String>> read(byte[] bytes) {
         String text = decode(bytes);
         if (text.indexOf('\u0000') >= 0) {
-            throw new IllegalArgumentException("this is no text; save the table as CSV in the spreadsheet program, then choose that file");
+            throw new IllegalArgumentException(Bundle.csv_noText());
         }
         CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator(text)).setIgnoreEmptyLines(true).get();
         List<List<String>> rows = new ArrayList<>();
@@ -104,10 +109,10 @@ public final class CsvTable {
                 }
             }
         } catch (IOException | RuntimeException e) {
-            throw new IllegalArgumentException("the table cannot be read: " + e.getLocalizedMessage() + "; check the quotation marks in it", e);
+            throw new IllegalArgumentException(Bundle.csv_unreadable(e.getLocalizedMessage()), e);
         }
         if (rows.isEmpty()) {
-            throw new IllegalArgumentException("the file is empty; save the table with its first row again");
+            throw new IllegalArgumentException(Bundle.csv_empty());
         }
         return rows;
     }

@@ -8,12 +8,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
+import quoin.quantities.Phrase;
+import quoin.quantities.Texts;
 
 /**
  * The fields of one JSON object, read strictly: a known field of the wrong type is refused by its path, such as
  * "corners.LF.springRateNPerMm". An absent field is unknown; a field nobody asks for is let through.
  */
 public final class Fields {
+    private static final Texts TEXTS = Texts.of(Fields.class);
 
     private final ObjectNode node;
     private final String path;
@@ -46,7 +49,7 @@ public final class Fields {
         }
         JsonNode value = node.get(name);
         if (!value.isTextual()) {
-            throw wrong(name, "a text in quotes");
+            throw wrong(name, TEXTS.phrase("must.text"));
         }
         return Optional.of(value.textValue());
     }
@@ -60,7 +63,7 @@ public final class Fields {
         try {
             return reader.apply(text);
         } catch (RuntimeException e) {
-            throw new FormatException(path + name + ": " + e.getMessage(), e);
+            throw new FormatException(TEXTS.phrase("field", path + name, e), e);
         }
     }
 
@@ -74,7 +77,7 @@ public final class Fields {
         }
         JsonNode value = node.get(name);
         if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
-            throw wrong(name, "a finite number");
+            throw wrong(name, TEXTS.phrase("must.number"));
         }
         return OptionalDouble.of(value.doubleValue());
     }
@@ -86,7 +89,7 @@ public final class Fields {
         }
         JsonNode value = node.get(name);
         if (!value.isIntegralNumber() || !value.canConvertToLong() || value.longValue() < min || value.longValue() > max) {
-            throw wrong(name, "a whole number from " + min + " to " + max);
+            throw wrong(name, TEXTS.phrase("must.whole", min, max));
         }
         return value.longValue();
     }
@@ -96,7 +99,7 @@ public final class Fields {
             throw missing(name);
         }
         if (!node.get(name).isBoolean()) {
-            throw wrong(name, "true or false");
+            throw wrong(name, TEXTS.phrase("must.flag"));
         }
         return node.get(name).booleanValue();
     }
@@ -112,7 +115,7 @@ public final class Fields {
         if (node.get(name) instanceof ObjectNode object) {
             return Optional.of(new Fields(object, path + name + "."));
         }
-        throw wrong(name, "an object in braces");
+        throw wrong(name, TEXTS.phrase("must.object"));
     }
 
     /** A list of objects; empty where the field is absent. */
@@ -120,7 +123,7 @@ public final class Fields {
         List<T> read = new ArrayList<>();
         for (JsonNode element : elements(name)) {
             if (!(element instanceof ObjectNode object)) {
-                throw wrong(name, "a list of objects");
+                throw wrong(name, TEXTS.phrase("must.objects"));
             }
             read.add(reader.apply(new Fields(object, path + name + "[" + read.size() + "].")));
         }
@@ -132,7 +135,7 @@ public final class Fields {
         List<T> read = new ArrayList<>();
         for (JsonNode element : elements(name)) {
             if (!element.isTextual()) {
-                throw wrong(name, "a list of texts");
+                throw wrong(name, TEXTS.phrase("must.texts"));
             }
             read.add(parse(name, element.textValue(), reader));
         }
@@ -144,7 +147,7 @@ public final class Fields {
             return List.of();
         }
         if (!node.get(name).isArray()) {
-            throw wrong(name, "a list in brackets");
+            throw wrong(name, TEXTS.phrase("must.list"));
         }
         return node.get(name);
     }
@@ -155,10 +158,10 @@ public final class Fields {
     }
 
     private FormatException missing(String name) {
-        return new FormatException(path + name + " is missing");
+        return new FormatException(TEXTS.phrase("field.missing", path + name));
     }
 
-    private FormatException wrong(String name, String wanted) {
-        return new FormatException(path + name + " must be " + wanted);
+    private FormatException wrong(String name, Phrase wanted) {
+        return new FormatException(TEXTS.phrase("field.must", path + name, wanted));
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import quoin.quantities.Texts;
 
 /**
  * What stands in a file of JSON lines.
@@ -16,6 +17,7 @@ import java.util.List;
  * @param goodLength length of the file up to the torn bytes
  */
 public record LineContents(List<byte[]> lines, byte[] torn, boolean endMissing, long goodLength) {
+    private static final Texts TEXTS = Texts.of(LineContents.class);
 
     /** Far more than a day can hold; a larger file is refused instead of filling the memory. */
     private static final long MOST_BYTES = 256L << 20;
@@ -35,7 +37,7 @@ public record LineContents(List<byte[]> lines, byte[] torn, boolean endMissing, 
 
     public static LineContents read(Path file) throws IOException {
         if (Files.size(file) > MOST_BYTES) {
-            throw new IOException(file.getFileName() + " is larger than " + (MOST_BYTES >> 20) + " MB, which no day is");
+            throw new DiskException(TEXTS.phrase("largerThanMbWhich", file.getFileName(), MOST_BYTES >> 20));
         }
         return of(Files.readAllBytes(file));
     }

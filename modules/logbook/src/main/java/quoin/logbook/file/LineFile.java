@@ -9,12 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import quoin.quantities.Texts;
 
 /**
  * A file to which whole lines are added, each on the disk before {@link #append} returns. A line that could not be written
  * whole is cut off again, so the file always ends after the last line that counts.
  */
 public final class LineFile implements Closeable {
+    private static final Texts TEXTS = Texts.of(LineFile.class);
 
     private static final byte[] NOTHING = new byte[0];
 
@@ -42,7 +44,7 @@ public final class LineFile implements Closeable {
         try {
             LineFile lines = new LineFile(file, opener, target, contents.goodLength(), contents.goodEnd());
             if (target.size() != contents.goodLength() + contents.torn().length) {
-                throw new IOException(file.getFileName() + " was changed by another program while it was being opened");
+                throw new DiskException(TEXTS.phrase("wasChangedByAnother", file.getFileName()));
             }
             if (contents.torn().length > 0) {
                 target.truncate(contents.goodLength());
@@ -132,7 +134,7 @@ public final class LineFile implements Closeable {
     }
 
     private IOException changed() {
-        return new IOException(file.getFileName() + " was changed by another program; close the day and open it again");
+        return new DiskException(TEXTS.phrase("wasChangedByAnotherProgram", file.getFileName()));
     }
 
     private void cutBack(IOException cause) {

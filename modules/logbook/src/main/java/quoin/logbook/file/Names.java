@@ -1,9 +1,11 @@
 package quoin.logbook.file;
 
 import java.util.Map;
+import quoin.quantities.Texts;
 
 /** The texts that files store for the constants of an enum; they stay when a constant is renamed. */
 public final class Names<E extends Enum<E>> {
+    private static final Texts TEXTS = Texts.of(Names.class);
 
     private final Map<String, E> byText;
 
@@ -18,7 +20,7 @@ public final class Names<E extends Enum<E>> {
     public E read(String text) {
         E found = byText.get(text);
         if (found == null) {
-            throw new FormatException("'" + text + "' is none of " + byText.keySet().stream().sorted().toList());
+            throw new FormatException(TEXTS.phrase("noneOf", text, byText.keySet().stream().sorted().toList()));
         }
         return found;
     }

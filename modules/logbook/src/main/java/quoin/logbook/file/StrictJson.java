@@ -13,12 +13,14 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import quoin.quantities.Texts;
 
 /**
  * JSON with bounds: no repeated keys, no NaN, nothing after the object, and limits on depth and size, so that a file from
  * somewhere else can do no harm. Trees are read and written field by field; no class is ever named by a file.
  */
 public final class StrictJson {
+    private static final Texts TEXTS = Texts.of(StrictJson.class);
 
     /** Longest text that is read as one object, bytes. */
     public static final int MAX_BYTES = 1 << 20;
@@ -48,7 +50,7 @@ public final class StrictJson {
      */
     public static ObjectNode read(byte[] utf8) {
         if (utf8.length > MAX_BYTES) {
-            throw new FormatException("longer than " + MAX_BYTES + " bytes");
+            throw new FormatException(TEXTS.phrase("longerThanBytes", MAX_BYTES));
         }
         try {
             JsonNode node = READER.readTree(utf8);
@@ -56,11 +58,11 @@ public final class StrictJson {
                 return object;
             }
         } catch (JsonProcessingException e) {
-            throw new FormatException("not readable at character " + column(e) + ": " + e.getOriginalMessage(), e);
+            throw new FormatException(TEXTS.phrase("notReadableAtCharacter", column(e), e.getOriginalMessage()), e);
         } catch (IOException e) {
-            throw new FormatException("not readable as text", e);
+            throw new FormatException(TEXTS.phrase("notReadableAsText"), e);
         }
-        throw new FormatException("not an object in braces");
+        throw new FormatException(TEXTS.phrase("notAnObjectIn"));
     }
 
     private static int column(JsonProcessingException e) {

@@ -177,7 +177,7 @@ public final class ScalesPage implements Page {
     private static PerCorner<Double> positive(PerCorner<Double> loadsKg) {
         for (Corner corner : Corner.values()) {
             if (!(loadsKg.get(corner) > 0)) {
-                throw new InvalidInputException(corner.name(), "must be more than nothing");
+                throw InvalidInputException.notPositive(corner.name(), loadsKg.get(corner));
             }
         }
         return loadsKg;
