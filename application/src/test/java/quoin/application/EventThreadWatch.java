@@ -28,7 +28,7 @@ import javax.swing.RepaintManager;
  *
  * <pre>
  * block  TIME  WALL_MS  PROCESSOR_MS  LAST_KEY  WHERE
- * enter  TIME  HANDLED_MS  DRAWN_MS  PROCESSOR_MS
+ * enter  TIME  HANDLED_MS  DRAWN_MS  PROCESSOR_MS  KEY
  * </pre>
  */
 public final class EventThreadWatch {
@@ -77,7 +77,7 @@ public final class EventThreadWatch {
             if (event instanceof KeyEvent key && key.getID() == KeyEvent.KEY_PRESSED) {
                 lastKey = KeyEvent.getModifiersExText(key.getModifiersEx()) + " " + KeyEvent.getKeyText(key.getKeyCode());
                 if (key.getKeyCode() == KeyEvent.VK_ENTER) {
-                    timed.enter();
+                    timed.enter(lastKey.strip());
                 }
             }
         }, AWTEvent.KEY_EVENT_MASK);
@@ -142,8 +142,10 @@ public final class EventThreadWatch {
         private long pressed;
         private long handled;
         private long cpu;
+        private String key;
 
-        void enter() {
+        void enter(String pressedKey) {
+            key = pressedKey;
             pressed = System.nanoTime();
             handled = 0;
             cpu = THREADS.getCurrentThreadCpuTime();
@@ -158,8 +160,8 @@ public final class EventThreadWatch {
                 handled = System.nanoTime();
             }
             if (pressed != 0) {
-                write("enter\t%s\t%.1f\t%.1f\t%.1f%n".formatted(Instant.now(), (handled - pressed) / 1e6, ms(pressed),
-                        (THREADS.getCurrentThreadCpuTime() - cpu) / 1e6));
+                write("enter\t%s\t%.1f\t%.1f\t%.1f\t%s%n".formatted(Instant.now(), (handled - pressed) / 1e6, ms(pressed),
+                        (THREADS.getCurrentThreadCpuTime() - cpu) / 1e6, key));
                 pressed = 0;
             }
         }

@@ -9,11 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.ExecutionException;
+import java.util.concurrent.CancellationException;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JRadioButton;
-import javax.swing.SwingWorker;
 import org.openide.awt.Mnemonics;
 import org.openide.util.NbBundle.Messages;
 import quoin.ballast.Aims.Aim;
@@ -29,6 +28,8 @@ import quoin.logbook.Entry;
 import quoin.quantities.Texts;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
+import quoin.workbench.LongWork;
+import quoin.workbench.LongWorkBar;
 import quoin.workbench.Looks;
 import quoin.workbench.ReadingFormat;
 import quoin.workbench.WrapText;
@@ -38,7 +39,7 @@ import quoin.workbench.WrapText;
     "aims.kind=Aim for", "aims.cross=RF+LR, %", "aims.cost=Costs from here",
     "aims.diagonals=e&qual diagonals", "aims.fronts=equal fronts (&J)", "aims.share=same front share (&Y)", "aims.wanted=typed value (&Z)",
     "aims.weighFirst=The loads and the cost of each aim are shown once all four corners have been weighed.",
-    "aims.working=working it out...", "aims.unknown=no plan yet: weigh with the bars off, driver in",
+    "aims.working=working it out...", "aims.planning=Working out what each aim costs", "aims.stopped=not worked out", "aims.unknown=no plan yet: weigh with the bars off, driver in",
     "# {0} - corners", "# {1} - turns", "aims.turns={0,choice,0#nothing to turn|1#1 corner, {1} turns|1<{0} corners, {1} turns}",
     "# {0} - cost", "# {1} - percent", "aims.likely={0}, {1} % likely inside"})
 final class AimsPanel extends JPanel {
@@ -48,11 +49,16 @@ final class AimsPanel extends JPanel {
 
     private final transient CurrentDay current;
     private final transient Map<CrossGoal, JLabel> costs = new LinkedHashMap<>();
-    private transient SwingWorker<Map<CrossGoal, Cost>, Void> worker;
+    private final transient LongWork<Map<CrossGoal, Cost>> work = new LongWork<>("quoin aims", this::showCosts, this::progress);
+    private final LongWorkBar working = new LongWorkBar(Bundle.aims_planning(), work::stop);
 
     AimsPanel(CurrentDay current) {
         super(new BorderLayout());
         this.current = current;
+    }
+
+    private void progress(double share) {
+        working.progress(share);
     }
 
     void show(DaySnapshot day) {
@@ -66,6 +72,7 @@ final class AimsPanel extends JPanel {
             List<Aim> aims = Aims.all(day.car(), standing.get().now().loadsKgf(),
                     typed.isPresent() ? OptionalDouble.of(typed.get().value()) : OptionalDouble.empty());
             add(table(aims, day), BorderLayout.NORTH);
+            add(working, BorderLayout.CENTER);
             workOut(aims, day.day(), typed.map(Target::tolerance).orElse(USUAL_TOLERANCE_PERCENT));
         }
         revalidate();
@@ -127,45 +134,32 @@ final class AimsPanel extends JPanel {
         return button;
     }
 
-    /** Plans take a second or more each; the last day asked for wins. */
-    private void workOut(List<Aim> aims, Day day, double tolerance) {
-        stop();
-        SwingWorker<Map<CrossGoal, Cost>, Void> started = new SwingWorker<>() {
-            @Override
-            protected Map<CrossGoal, Cost> doInBackground() {
-                Map<CrossGoal, Cost> found = new LinkedHashMap<>();
-                for (Aim aim : aims) {
-                    if (!isCancelled()) {
-                        Aims.cost(day, aim, tolerance, this::isCancelled).ifPresent(c -> found.put(aim.goal(), c));
-                    }
-                }
-                return found;
-            }
-
-            @Override
-            protected void done() {
-                if (!isCancelled()) {
-                    showCosts(this);
-                }
-            }
-        };
-        worker = started;
-        started.execute();
+    /** What the plans are made from. */
+    private record Question(long revision, List<Aim> aims, double tolerance) {
     }
 
-    private void showCosts(SwingWorker<Map<CrossGoal, Cost>, Void> from) {
-        Map<CrossGoal, Cost> found = Map.of();
-        try {
-            found = from.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        } catch (ExecutionException e) {
-            // A plan that cannot be made is told as no plan.
-            found = Map.of();
-        }
+    /** Plans take a second or more each; the last day asked for wins. */
+    private void workOut(List<Aim> aims, Day day, double tolerance) {
+        work.ask(new Question(day.revision(), aims, tolerance), watch -> {
+            Map<CrossGoal, Cost> found = new LinkedHashMap<>();
+            for (int i = 0; i < aims.size(); i++) {
+                double share = (double) i / aims.size();
+                if (!watch.goesOn(share)) {
+                    throw new CancellationException("another question, or stopped");
+                }
+                Aim aim = aims.get(i);
+                Aims.cost(day, aim, tolerance, () -> !watch.goesOn(share)).ifPresent(c -> found.put(aim.goal(), c));
+            }
+            return found;
+        }).ifPresent(found -> showCosts(Optional.of(found)));
+        working.show(work);
+    }
+
+    private void showCosts(Optional<Map<CrossGoal, Cost>> found) {
+        working.show(work);
         for (Map.Entry<CrossGoal, JLabel> line : costs.entrySet()) {
-            Cost cost = found.get(line.getKey());
-            line.getValue().setText(cost == null ? Bundle.aims_unknown() : words(cost));
+            Cost cost = found.map(f -> f.get(line.getKey())).orElse(null);
+            line.getValue().setText(cost != null ? words(cost) : found.isPresent() ? Bundle.aims_unknown() : Bundle.aims_stopped());
         }
     }
 
@@ -176,8 +170,7 @@ final class AimsPanel extends JPanel {
 
     /** Gives up plans that are still being made. */
     void stop() {
-        if (worker != null) {
-            worker.cancel(false);
-        }
+        work.forget();
+        working.show(work);
     }
 }

@@ -12,6 +12,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.function.DoublePredicate;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.openide.util.NbBundle.Messages;
@@ -33,6 +35,8 @@ public final class CarShare {
 
     /** The end of the file's name. */
     public static final String EXTENSION = ".quoin.zip";
+    /** Share of the time that reading takes; the rest is packing. */
+    private static final double READING = 0.5;
 
     /**
      * Writes the file; it appears whole or not at all.
@@ -42,11 +46,22 @@ public final class CarShare {
      * @throws ShareException where it cannot be written
      */
     public static int write(Library library, String carId, String from, Path file, Clock clock) {
+        return write(library, carId, from, file, clock, share -> true);
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @param watch told how far it is, 0 to 1; false gives it up with a {@link CancellationException}, and nothing is written
+     */
+    public static int write(Library library, String carId, String from, Path file, Clock clock, DoublePredicate watch) {
         Car car = library.car(carId);
         Map<String, byte[]> contents = new LinkedHashMap<>();
         try {
             contents.put(Manifest.CAR_FILE, CarFile.toText(car).getBytes(StandardCharsets.UTF_8));
-            for (DayInfo day : library.days(carId)) {
+            List<DayInfo> days = library.days(carId);
+            for (DayInfo day : days) {
+                goOn(watch, READING * contents.size() / (days.size() + 1));
                 contents.put("days/" + day.id() + "/" + Journal.FILE, wholeLines(Files.readAllBytes(day.folder().resolve(Journal.FILE))));
             }
             List<Manifest.Item> items = new ArrayList<>();
@@ -54,7 +69,7 @@ public final class CarShare {
             Manifest manifest = new Manifest(car.id(), car.name(), name(from), clock.instant().toString(), items);
             Path part = Files.createTempFile(file.toAbsolutePath().getParent(), "share", ".part");
             try {
-                zip(part, manifest, contents);
+                zip(part, manifest, contents, watch);
                 Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(part);
@@ -65,10 +80,18 @@ public final class CarShare {
         return contents.size() - 1;
     }
 
-    private static void zip(Path file, Manifest manifest, Map<String, byte[]> contents) throws IOException {
+    private static void goOn(DoublePredicate watch, double share) {
+        if (!watch.test(share)) {
+            throw new CancellationException("given up");
+        }
+    }
+
+    private static void zip(Path file, Manifest manifest, Map<String, byte[]> contents, DoublePredicate watch) throws IOException {
         try (OutputStream out = Files.newOutputStream(file); ZipOutputStream zip = new ZipOutputStream(out)) {
             put(zip, Manifest.FILE, manifest.write());
+            int done = 0;
             for (Map.Entry<String, byte[]> one : contents.entrySet()) {
+                goOn(watch, READING + (1 - READING) * done++ / contents.size());
                 put(zip, one.getKey(), one.getValue());
             }
         }

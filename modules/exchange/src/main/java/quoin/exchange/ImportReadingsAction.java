@@ -4,12 +4,14 @@ import java.awt.event.ActionEvent;
 import java.awt.event.ActionListener;
 import java.io.File;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import org.openide.NotifyDescriptor;
 import org.openide.awt.ActionID;
@@ -25,6 +27,7 @@ import quoin.logbook.Entry;
 import quoin.logbook.Measurement;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
+import quoin.workbench.Waiting;
 import quoin.workflow.spi.Stage;
 
 /** File menu: readings of a table into the open day. */
@@ -33,10 +36,13 @@ import quoin.workflow.spi.Stage;
 @ActionReference(path = "Menu/File", position = 560)
 @Messages({"CTL_ImportReadings=Import Readin&gs...", "import.file=Table with readings, saved as CSV", "import.csv=Tables (*.csv, *.txt)",
     "# {0} - file", "# {1} - what went wrong", "import.failed={0}: {1}",
+    "# {0} - file", "import.reading=Reading {0}...",
+    "# {0} - how many", "import.recording=Recording {0} readings. What is recorded when it is stopped stays; undo takes it back.",
     "import.tooLarge=the file is larger than a table of readings can be; choose another"})
 public final class ImportReadingsAction implements ActionListener {
 
     private static final long MOST_BYTES = 8L << 20;
+    private static final int RECORDED_AT_ONCE = 3;
 
     @Override
     public void actionPerformed(ActionEvent event) {
@@ -55,12 +61,37 @@ public final class ImportReadingsAction implements ActionListener {
             if (file.length() > MOST_BYTES) {
                 throw new IllegalArgumentException(Bundle.import_tooLarge());
             }
-            List<List<String>> rows = CsvTable.read(Files.readAllBytes(file.toPath()));
-            new ImportDialog(new ReadingTable(rows, day.get().car(), day.get().format()), day.get().format()).ask()
-                    .ifPresent(settings -> settings.forEach(one -> record(current, one, file.getName())));
-        } catch (IOException | IllegalArgumentException e) {
+            Optional<ReadingTable> table = Waiting.until(Bundle.import_reading(file.getName()), watch -> read(file, day.get()));
+            table.flatMap(t -> new ImportDialog(t, day.get().format()).ask()).ifPresent(settings -> record(current, settings, file.getName()));
+        } catch (UncheckedIOException | IllegalArgumentException e) {
             ExportDayAction.say(Bundle.import_failed(file.getName(), e.getLocalizedMessage()), NotifyDescriptor.WARNING_MESSAGE);
         }
+    }
+
+    private static ReadingTable read(File file, DaySnapshot day) {
+        try {
+            return new ReadingTable(CsvTable.read(Files.readAllBytes(file.toPath())), day.car(), day.format());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A day's entries are made on the event thread, one after the other; between them it has time for everything else. */
+    private static void record(CurrentDay current, List<Map<ReadingId, Double>> settings, String file) {
+        if (settings.size() <= RECORDED_AT_ONCE) {
+            settings.forEach(one -> record(current, one, file));
+            return;
+        }
+        Waiting.until(Bundle.import_recording(settings.size()), watch -> {
+            for (int i = 0; i < settings.size(); i++) {
+                if (!watch.test((double) i / settings.size())) {
+                    throw new CancellationException("stopped");
+                }
+                Map<ReadingId, Double> one = settings.get(i);
+                Waiting.onEventThread(() -> record(current, one, file));
+            }
+            return settings.size();
+        });
     }
 
     /** Each figure is recorded in the stage it belongs to, those of a stage together. */

@@ -9,6 +9,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.function.DoublePredicate;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -111,6 +113,15 @@ public final class SharedCar {
      * @throws ShareException where it could not be written; nothing of it is in the library then
      */
     public String importInto(Library library) {
+        return importInto(library, share -> true);
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @param watch told how far it is, 0 to 1; false gives it up with a {@link CancellationException}, and nothing of it is in the library
+     */
+    public String importInto(Library library, DoublePredicate watch) {
         String name = Bundle.shared_name(CarShare.name(car.name()), from());
         String id = library.newId(name);
         Car renamed = car.withId(id, name);
@@ -120,7 +131,11 @@ public final class SharedCar {
             Path staging = Files.createTempDirectory(cars, ".incoming-");
             try {
                 CarFile.write(staging.resolve(Manifest.CAR_FILE), renamed);
+                int done = 0;
                 for (Map.Entry<String, byte[]> one : contents.entrySet()) {
+                    if (!watch.test((double) done++ / contents.size())) {
+                        throw new CancellationException("given up");
+                    }
                     if (!one.getKey().equals(Manifest.CAR_FILE)) {
                         Path file = staging.resolve(one.getKey());
                         Files.createDirectories(file.getParent());

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -69,6 +70,20 @@ class CarShareTest {
             }
         });
         assertNotEquals(id, SharedCar.read(file).importInto(friend), "a second time makes a car of its own too");
+    }
+
+    @Test
+    void givenUpHalfWayLeavesNothingBehind() throws IOException {
+        assertThrows(CancellationException.class, () -> CarShare.write(mine, "ouzel-23", "Anna", file, Days.CLOCK, share -> share < 0.6));
+        try (Stream<Path> left = Files.list(folder)) {
+            assertTrue(left.noneMatch(f -> f.toString().endsWith(".zip") || f.toString().endsWith(".part")));
+        }
+        CarShare.write(mine, "ouzel-23", "Anna", file, Days.CLOCK);
+        SharedCar shared = SharedCar.read(file);
+        assertThrows(CancellationException.class, () -> shared.importInto(friend, share -> share < 0.5));
+        try (Stream<Path> left = Files.list(friend.root().resolve("cars"))) {
+            assertEquals(List.of("ouzel-23"), left.map(f -> f.getFileName().toString()).toList());
+        }
     }
 
     @Test

@@ -13,6 +13,7 @@ import quoin.exchange.CarShare;
 import quoin.exchange.ShareException;
 import quoin.exchange.SharedCar;
 import quoin.garage.desk.Desk;
+import quoin.workbench.Waiting;
 import quoin.logbook.JournalException;
 
 /** Giving a car with its days to a friend as one file, and taking one in. */
@@ -21,6 +22,8 @@ import quoin.logbook.JournalException;
     "share.file=Where does the file go?", "share.type=Shared cars (*.quoin.zip)",
     "# {0} - file", "# {1} - how many days", "share.done=The car is in {0}, with {1} days. Give that one file to your friend.",
     "# {0} - file", "share.exists={0} exists already. Write over it?",
+    "# {0} - file", "share.writing=Writing the car with its days into {0}...", "# {0} - file", "takeIn.reading=Reading {0}...",
+    "# {0} - car", "takeIn.writing=Taking in {0} with its days...",
     "takeIn.title=Import a shared car", "takeIn.file=The file your friend gave you", "# {0} - file", "# {1} - what is wrong", "takeIn.failed={0}: {1}",
     "# {0} - car", "# {1} - whose", "# {2} - how many days",
     "takeIn.ask=Take in \"{0}\" from {1} with {2} days? It gets a name of its own; your cars stay as they are.",
@@ -63,8 +66,9 @@ final class Sharing {
             return;
         }
         try {
-            int days = CarShare.write(desk.library(), carId, name.getInputText(), file.toPath(), Clock.systemUTC());
-            GarageDoor.say(Bundle.share_done(file, days), NotifyDescriptor.INFORMATION_MESSAGE);
+            Waiting.until(Bundle.share_writing(file.getName()),
+                    watch -> CarShare.write(desk.library(), carId, name.getInputText(), file.toPath(), Clock.systemUTC(), watch))
+                    .ifPresent(days -> GarageDoor.say(Bundle.share_done(file, days), NotifyDescriptor.INFORMATION_MESSAGE));
         } catch (ShareException | JournalException e) {
             GarageDoor.say(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE);
         }
@@ -77,12 +81,17 @@ final class Sharing {
             return;
         }
         try {
-            SharedCar shared = SharedCar.read(file.toPath());
+            Optional<SharedCar> read = Waiting.until(Bundle.takeIn_reading(file.getName()), watch -> SharedCar.read(file.toPath()));
+            if (read.isEmpty()) {
+                return;
+            }
+            SharedCar shared = read.get();
             boolean yes = DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(
                     Bundle.takeIn_ask(shared.name(), shared.from(), shared.days()), Bundle.takeIn_title(),
                     NotifyDescriptor.OK_CANCEL_OPTION)) == NotifyDescriptor.OK_OPTION;
             if (yes) {
-                GarageDoor.say(Bundle.takeIn_done(desk.takeIn(shared)), NotifyDescriptor.INFORMATION_MESSAGE);
+                Waiting.until(Bundle.takeIn_writing(shared.name()), watch -> shared.importInto(desk.library(), watch))
+                        .ifPresent(id -> GarageDoor.say(Bundle.takeIn_done(desk.takenIn(id)), NotifyDescriptor.INFORMATION_MESSAGE));
             }
         } catch (ShareException | JournalException e) {
             GarageDoor.say(Bundle.takeIn_failed(file.getName(), e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE);

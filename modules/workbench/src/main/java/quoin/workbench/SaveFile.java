@@ -23,6 +23,7 @@ import quoin.logbook.JournalException;
 @Messages({
     "# {0} - file", "saveFile.exists={0} is there already. Replace it?",
     "# {0} - file", "# {1} - reason", "saveFile.failed={0} was not written: {1}. Choose another folder and save again.",
+    "# {0} - file", "saveFile.making=Making {0}...",
     "saveFile.svg=Drawing for print and editing (*.svg)", "saveFile.png=Picture (*.png)"})
 public final class SaveFile {
 
@@ -34,7 +35,7 @@ public final class SaveFile {
      *
      * @param words     as the racer chooses it
      * @param extension end of the file's name, without the dot
-     * @param contents  made when it is chosen; may fail with a message for the racer
+     * @param contents  made when it is chosen, on another thread; may fail with a message for the racer
      */
     public record Form(String words, String extension, Supplier<byte[]> contents) {
     }
@@ -69,7 +70,11 @@ public final class SaveFile {
             return Optional.empty();
         }
         try {
-            Files.write(file.toPath(), chosen.contents().get());
+            Optional<byte[]> contents = Waiting.until(Bundle.saveFile_making(file.getName()), watch -> chosen.contents().get());
+            if (contents.isEmpty()) {
+                return Optional.empty();
+            }
+            Files.write(file.toPath(), contents.get());
             return Optional.of(file);
         } catch (IOException | UncheckedIOException | JournalException e) {
             DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(Bundle.saveFile_failed(file, e.getLocalizedMessage()),

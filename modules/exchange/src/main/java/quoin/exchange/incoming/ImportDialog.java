@@ -5,6 +5,7 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.GridBagLayout;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +24,7 @@ import quoin.car.ReadingId;
 import quoin.workbench.Looks;
 import quoin.workbench.PlainListRenderer;
 import quoin.workbench.ReadingFormat;
+import quoin.workbench.Waiting;
 import quoin.workbench.WrapText;
 
 /** Shows the columns of a table, asks what each is, and shows what would be recorded. */
@@ -34,6 +36,7 @@ import quoin.workbench.WrapText;
     "import.TOGETHER=number of the settling", "import.RECORD=kind of row: only \"reading\" is taken",
     "# {0} - column", "# {1} - heading", "# {2} - examples", "import.column={0}: {1}   ({2})",
     "# {0} - figures", "# {1} - settlings", "import.count={0} figures in {1} settlings:",
+    "import.understanding=Reading the table...",
     "import.problems=Not taken:", "# {0} - number", "# {1} - figures", "import.setting={0}. {1}",
     "# {0} - how many", "import.more=and {0} more"})
 public final class ImportDialog {
@@ -106,7 +109,9 @@ public final class ImportDialog {
     }
 
     private void refresh() {
-        understood = table.read(choices.stream().map(c -> (ColumnUse) c.getSelectedItem()).toList());
+        List<ColumnUse> uses = choices.stream().map(c -> (ColumnUse) c.getSelectedItem()).toList();
+        understood = Waiting.until(Bundle.import_understanding(), watch -> table.read(uses))
+                .orElseGet(() -> table.read(Collections.nCopies(uses.size(), ColumnUse.IGNORED)));
         List<String> lines = new ArrayList<>();
         if (understood.figures() > 0) {
             lines.add(Bundle.import_count(Integer.toString(understood.figures()), Integer.toString(understood.settings().size())));

@@ -9,7 +9,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import quoin.car.Car;
-import quoin.exchange.SharedCar;
 import quoin.logbook.Day;
 import quoin.logbook.DayInfo;
 import quoin.logbook.Entry;
@@ -184,12 +183,12 @@ public final class Desk {
     }
 
     /**
-     * Takes a friend's car into the library.
+     * Shows a friend's car that has come into the library.
      *
      * @return its name here
      */
-    public String takeIn(SharedCar shared) {
-        String name = library.car(shared.importInto(library)).name();
+    public String takenIn(String carId) {
+        String name = library.car(carId).name();
         changed();
         return name;
     }

@@ -1,0 +1,170 @@
+package quoin.application;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.stream.Stream;
+import quoin.car.Adjuster;
+import quoin.car.AdjusterId;
+import quoin.car.Car;
+import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
+import quoin.logbook.Conditions;
+import quoin.logbook.Entry;
+import quoin.logbook.Header;
+import quoin.logbook.Journal;
+import quoin.rehearsal.Ouzel23;
+import quoin.rehearsal.PracticeCar;
+import quoin.workflow.NextStep;
+
+/**
+ * Works the assembled application by the keyboard with {@link EventThreadWatch} inside it, and says what held its event thread up
+ * and how long an Enter took until it was drawn: a whole rehearsal day, then every window twice, then a day of 500 entries with more
+ * weighings. Times are of a wall clock and of a processor: on a machine that is busy with other things only the second counts.
+ * Not a test: run it with {@code application/src/bench/watch}.
+ */
+public final class WatchedDay {
+
+    private static final Duration START = Duration.ofSeconds(120);
+    private static final Duration SETTLE = Duration.ofSeconds(12);
+    private static final Duration WINDOW = Duration.ofSeconds(3);
+    private static final Duration BETWEEN = Duration.ofMillis(900);
+    private static final int MOST_STEPS = 200;
+    private static final int ENTRIES = 500;
+    private static final int WEIGHINGS = 100;
+    private static final double BLOCK_MS = 100;
+    /** A block with less work in it waited for a processor or for the disk. */
+    private static final double WORK_MS = 50;
+    private static final long SEED = 20260411;
+    /** Every window by its keys; Escape closes those that are dialogs. */
+    private static final List<String> WINDOWS = List.of("alt+1", "F6", "F6", "F6", "alt+2", "alt+3", "alt+4", "alt+5", "alt+6", "alt+7", "alt+8",
+            "alt+i", "alt+m", "alt+g", "alt+9", "ctrl+t", "ctrl+b", "ctrl+h", "ctrl+g", "F7", "Escape", "ctrl+j", "Escape", "ctrl+p", "Escape",
+            "ctrl+l", "Escape", "ctrl+m", "Escape", "ctrl+e", "Escape", "ctrl+n", "Escape", "F11", "Escape", "F1", "Escape", "alt+3", "ctrl+z", "ctrl+y");
+
+    private final Path home;
+    private final String agent;
+
+    private WatchedDay(Path home, String agent) {
+        this.home = home;
+        this.agent = agent;
+    }
+
+    /** Measures and prints; the argument is the agent's jar. */
+    public static void main(String[] arguments) throws IOException {
+        Screen.missing().ifPresent(reason -> {
+            throw new IllegalStateException("Nothing can be measured: " + reason);
+        });
+        WatchedDay bench = new WatchedDay(Files.createTempDirectory(Path.of("target"), "watched").toAbsolutePath(), arguments[0]);
+        try (Screen screen = Screen.open()) {
+            bench.rehearsal(screen);
+            bench.manyEntries(screen);
+        }
+        System.exit(0);
+    }
+
+    private AppRunner start(Screen screen, Path report, String... options) {
+        String[] all = Arrays.copyOf(options, options.length + 2);
+        all[options.length] = "-J-javaagent:" + agent + "=" + report;
+        all[options.length + 1] = "-J-Dquoin.library=" + home.resolve("library");
+        AppRunner app = AppRunner.start(screen, home, all);
+        screen.waitForWindow("^Quoin", START);
+        Await.pause(SETTLE);
+        return app;
+    }
+
+    private void rehearsal(Screen screen) throws IOException {
+        Path report = home.resolve("rehearsal.txt");
+        DayWalker walker = new DayWalker(screen, home.resolve("library"));
+        try (AppRunner app = start(screen, report, "--demo")) {
+            walker.dayFolder();
+            long begun = lines(report);
+            walker.walkUntil("", NextStep.Kind.DONE, MOST_STEPS);
+            print("a whole rehearsal day", report, begun);
+            for (String time : List.of("cold", "warm")) {
+                long before = lines(report);
+                WINDOWS.forEach(key -> {
+                    screen.keys().press(key);
+                    Await.pause(WINDOW);
+                });
+                print("every window, " + time, report, before);
+            }
+        }
+    }
+
+    private void manyEntries(Screen screen) throws IOException {
+        Path report = home.resolve("entries.txt");
+        Path day = home.resolve("long-day");
+        writeDay(day);
+        try (AppRunner app = start(screen, report, "--open", day.toString())) {
+            screen.keys().press("alt+3");
+            Await.pause(SETTLE);
+            screen.keys().press("F3");
+            Await.pause(WINDOW);
+            long before = lines(report);
+            Random random = new Random(SEED);
+            for (int i = 0; i < WEIGHINGS; i++) {
+                screen.keys().type("%.1f %.1f %.1f %.1f".formatted(161 + random.nextDouble(), 148 + random.nextDouble(),
+                        157 + random.nextDouble(), 170 + random.nextDouble())).press("Return");
+                Await.pause(BETWEEN);
+                screen.keys().press("ctrl+Return");
+                Await.pause(BETWEEN);
+                // where a figure was doubted it is kept
+                screen.keys().press("ctrl+Return");
+                Await.pause(BETWEEN);
+            }
+            print("a day of " + ENTRIES + " entries", report, before);
+        }
+    }
+
+    private static void writeDay(Path folder) {
+        Car car = Ouzel23.car();
+        PracticeCar practice = PracticeCar.ouzel23(SEED);
+        List<ReadingId> readings = Stream.concat(car.cornerReadings(ReadingKind.LOAD).stream(), car.heightReadings().stream()).toList();
+        List<AdjusterId> perches = car.adjusters().stream().filter(a -> !a.locked()).map(Adjuster::id).filter(id -> id.kind().isSpringLeg()).toList();
+        Random random = new Random(SEED);
+        Header header = Header.draft("corner-weights");
+        try (Journal journal = Journal.create(folder, car, "Entries")) {
+            journal.append(new Entry.Condition(Header.draft(""), Conditions.REHEARSAL, Long.toString(SEED), ""));
+            for (int number = 3; number <= ENTRIES; number++) {
+                journal.append(switch (number % 3) {
+                    case 0 -> new Entry.Adjustment(header, List.of(new Entry.Turn(perches.get(random.nextInt(perches.size())),
+                            random.nextBoolean() ? 0.125 : -0.125, OptionalDouble.empty())), "");
+                    case 1 -> new Entry.Condition(header, Conditions.SETTLED, Conditions.YES, "");
+                    default -> new Entry.Reading(header, practice.read(journal.day(), readings), Map.of(), Entry.Source.PRACTICE_CAR);
+                });
+            }
+        }
+    }
+
+    private static long lines(Path report) throws IOException {
+        return Files.exists(report) ? Files.readAllLines(report).size() : 0;
+    }
+
+    private static void print(String what, Path report, long from) throws IOException {
+        List<String[]> lines = Files.readAllLines(report).stream().skip(from).map(l -> l.split("\t", -1)).toList();
+        System.out.println("== " + what);
+        List<String[]> blocks = lines.stream().filter(l -> l[0].equals("block") && Double.parseDouble(l[2]) > BLOCK_MS).toList();
+        blocks.stream().filter(l -> Double.parseDouble(l[3]) > WORK_MS)
+                .forEach(l -> System.out.printf("block %s ms (processor %s ms) after %s: %s%n", l[2], l[3], l[4], l[5]));
+        System.out.printf("blocks over %.0f ms by the clock: %d; of them with more than %.0f ms of work: %d%n", BLOCK_MS, blocks.size(), BLOCK_MS,
+                blocks.stream().filter(l -> Double.parseDouble(l[3]) > BLOCK_MS).count());
+        for (String key : List.of("Enter", "Ctrl Enter")) {
+            List<String[]> enters = lines.stream().filter(l -> l[0].equals("enter") && l[5].equals(key)).toList();
+            if (!enters.isEmpty()) {
+                System.out.printf("%s until drawn: %s; processor %s (n = %d)%n", key, spread(enters, 3), spread(enters, 4), enters.size());
+            }
+        }
+    }
+
+    private static String spread(List<String[]> lines, int column) {
+        double[] sorted = lines.stream().mapToDouble(l -> Double.parseDouble(l[column])).sorted().toArray();
+        return "median %.1f ms, p99 %.1f ms, worst %.1f ms".formatted(sorted[sorted.length / 2],
+                sorted[(int) Math.ceil(0.99 * sorted.length) - 1], sorted[sorted.length - 1]);
+    }
+}
