@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import quoin.adjustment.bench.Session;
 import quoin.adjustment.bench.SimulatedCar;
@@ -110,6 +111,7 @@ class LearnerTest {
 
     /** The mean square of 120 prediction errors over their claimed spread lies within four standard errors of 1. */
     @Test
+    @Tag("slow")
     void predictionsAreAsUncertainAsClaimed() {
         double[] squares = new double[8];
         int cars = 120;
@@ -136,6 +138,7 @@ class LearnerTest {
 
     /** Claims of being inside, after one round and after two, sum to the cars truly inside, within 3.5 standard deviations. */
     @Test
+    @Tag("slow")
     void claimsAreKept() {
         double claimed = 0;
         double variance = 0;

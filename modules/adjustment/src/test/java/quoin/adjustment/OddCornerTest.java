@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import quoin.adjustment.OddCorner.Cause;
 import quoin.adjustment.bench.FaultySession;
@@ -59,6 +60,7 @@ class OddCornerTest {
 
     /** Fewer than 3 in 100 sound cars are accused, full noise. */
     @Test
+    @Tag("slow")
     void soundCarsAreNotAccused() {
         List<OddCorner> accused = new ArrayList<>();
         int cars = 300;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Against ojAlgo's integer quadratic programming, on problems of real size. */
@@ -24,6 +25,7 @@ class PlanOjAlgoTest {
 
     /** Here ojAlgo declares positions OPTIMAL that are not, so it can only bear witness from one side. */
     @Test
+    @Tag("slow")
     void eightAdjustersAndEightReadings() {
         Random random = new Random(9);
         for (int run = 0; run < 4; run++) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.Random;
 import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class PlanProbabilityTest {
@@ -75,6 +76,7 @@ class PlanProbabilityTest {
 
     /** Four heights of a rigid frame (rank three) and a cross weight that hangs on them, against plain sampling. */
     @Test
+    @Tag("slow")
     void singularCovarianceAgreesWithSampling() {
         Random random = new Random(11);
         for (int run = 0; run < 12; run++) {

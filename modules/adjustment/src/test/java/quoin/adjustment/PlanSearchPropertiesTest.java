@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.TreeSet;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 
 class PlanSearchPropertiesTest {
@@ -122,6 +123,7 @@ class PlanSearchPropertiesTest {
     }
 
     @Property(tries = 200)
+    @Tag("slow")
     void noAllowedPlanIsBetterAtRealSize(@ForAll long seed) {
         Random random = new Random(seed);
         PlanBenchCases.Kind[] kinds = PlanBenchCases.Kind.values();

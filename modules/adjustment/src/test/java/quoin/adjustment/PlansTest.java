@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class PlansTest {
@@ -61,6 +62,7 @@ class PlansTest {
 
     /** The proven distance lies below a grid over the ranges, and the point named attains it. */
     @Test
+    @Tag("slow")
     void aConflictIsOneOnTheGridToo() {
         StepProblem problem = PlanCases.contractExample();
         double distance = PlanConflict.of(problem).orElseThrow().distance();

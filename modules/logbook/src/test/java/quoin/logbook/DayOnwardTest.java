@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
@@ -173,6 +174,7 @@ class DayOnwardTest {
     }
 
     @Property(tries = 200)
+    @net.jqwik.api.Tag("slow")
     void carriedOnIsTheWholeFold(@ForAll long seed) {
         walk(seed, 60, 1, true);
     }
@@ -189,6 +191,7 @@ class DayOnwardTest {
 
     /** Opened as a whole, then undone back to its middle and done again. */
     @Test
+    @Tag("slow")
     void undoingGoesBackAsFarAsOneLikes() {
         Random random = new Random(5);
         List<Entry> all = new ArrayList<>(begun().written());
@@ -239,6 +242,7 @@ class DayOnwardTest {
 
     /** The thousand entries after nine thousand cost no more than a thousand after a thousand, give or take what machines do. */
     @Test
+    @Tag("slow")
     void anEntryCostsTheSameOnALongDay() {
         Day day = begun();
         List<Entry> entries = Stream.iterate(2L, n -> n <= 10_000, n -> n + 1).<Entry>map(n -> n % 5 == 3

@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,6 +38,7 @@ class JournalRecoveryTest {
     }
 
     @Test
+    @Tag("slow")
     void lineTornAnywhereIsKeptBesideAndEverythingBeforeStays() throws IOException {
         int start = lineStart(4);
         for (int cut = start + 1; cut < whole.length - 1; cut++) {

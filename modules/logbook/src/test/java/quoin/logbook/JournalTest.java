@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -147,6 +148,7 @@ class JournalTest {
     }
 
     @Test
+    @Tag("slow")
     void severalThreadsWriteWholeLines() throws InterruptedException {
         try (Journal journal = create()) {
             List<Thread> writers = LongStream.range(0, 4).mapToObj(t -> new Thread(() -> {

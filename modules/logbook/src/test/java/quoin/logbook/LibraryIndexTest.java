@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -125,6 +126,7 @@ class LibraryIndexTest {
 
     /** Bytes changed at random, from fixed seeds: the list is the same whatever the index holds. */
     @Test
+    @Tag("slow")
     void noByteOfTheIndexIsTrusted() throws IOException {
         List<KnownDay> before = index().days();
         Path file = library.root().resolve(LibraryIndex.FILE);

@@ -22,6 +22,7 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -286,6 +287,7 @@ class WaitingRoomTest {
     }
 
     @Test
+    @Tag("slow")
     void slowDiskDoesNotHoldUpTheHands() throws InterruptedException {
         try (Journal journal = open(DayWriter.PATIENCE)) {
             disk.forceTakesMs = LONG_MS;
@@ -344,6 +346,7 @@ class WaitingRoomTest {
     }
 
     @Test
+    @Tag("slow")
     void manyEntriesWhileTheDiskComesAndGoesAllArriveOnce() {
         try (Journal journal = open()) {
             for (int n = 0; n < 60; n++) {

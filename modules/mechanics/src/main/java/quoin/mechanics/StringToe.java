@@ -79,12 +79,12 @@ public record StringToe(PerCorner<Gaps> gaps, PerAxle<Double> trackMm, Sides whe
     private double splay(Corner front, Corner rear, double wheelbase) {
         double half = (trackMm.get(Axle.FRONT) - trackMm.get(Axle.REAR)) / 2;
         double sine = (gaps.get(front).hubMm() - gaps.get(rear).hubMm()) / Math.hypot(wheelbase, half);
-        return Math.toDegrees(Math.asin(sineOf(sine)) + Math.atan2(half, wheelbase));
+        return Math.toDegrees(Math.asin(sineOf(front.isLeft() ? "wheelbaseLeft_mm" : "wheelbaseRight_mm", sine)) + Math.atan2(half, wheelbase));
     }
 
-    private static double sineOf(double sine) {
+    private static double sineOf(String field, double sine) {
         if (Math.abs(sine) >= 1) {
-            throw new InvalidInputException("wheelbaseLeft_mm", TEXTS.phrase("shorterThanTheString"));
+            throw new InvalidInputException(field, TEXTS.phrase("shorterThanTheString"));
         }
         return sine;
     }
@@ -93,7 +93,7 @@ public record StringToe(PerCorner<Gaps> gaps, PerAxle<Double> trackMm, Sides whe
     public Result parallelPair() {
         double left = gaps.lf().hubMm() - gaps.lr().hubMm();
         double right = gaps.rf().hubMm() - gaps.rr().hubMm();
-        double yaw = Math.toDegrees(Math.asin(sineOf((left - right) / (wheelbaseMm.left() + wheelbaseMm.right()))));
+        double yaw = Math.toDegrees(Math.asin(sineOf("wheelbaseLeft_mm", (left - right) / (wheelbaseMm.left() + wheelbaseMm.right()))));
         return corrected(new Sides(yaw, -yaw));
     }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
@@ -67,11 +68,13 @@ class PadShimsTest {
     }
 
     @Test
+    @Tag("slow")
     void thousandFloorsIntoOnePlane() {
         compare(new Random(5), false);
     }
 
     @Test
+    @Tag("slow")
     void thousandFloorsLevel() {
         compare(new Random(6), true);
     }

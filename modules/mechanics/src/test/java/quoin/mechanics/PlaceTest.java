@@ -46,6 +46,30 @@ class PlaceTest {
         assertEquals(0.75, ScaleClass.IIII.initialLimitKg(100.5, 0.5), 1e-12);
     }
 
+    /** NIST Handbook 44, scales code, table 6, maintenance tolerance: 1, 2, 3, 5 d for class III to 500, 2000, 4000 d and beyond. */
+    @Test
+    void handbookLimits() {
+        double[][] third = {{0, 0.2}, {100, 0.2}, {100.2, 0.4}, {400, 0.4}, {400.2, 0.6}, {800, 0.6}, {800.2, 1}};
+        for (double[] line : third) {
+            assertEquals(line[1], ScaleClass.III.handbookLimitKg(line[0], 0.2), 1e-12, "at " + line[0] + " kg");
+        }
+        double[][] fourth = {{50, 1}, {51, 2}, {200, 2}, {201, 3}, {400, 3}, {401, 5}};
+        for (double[] line : fourth) {
+            assertEquals(line[1], ScaleClass.IIII.handbookLimitKg(line[0], 1), 1e-12, "at " + line[0] + " kg");
+        }
+    }
+
+    /** Standard error of a least-squares fit with one observation to spare, by EJML: root of the sum of squares left over. */
+    @Test
+    void closingErrorTellsTheUncertainty() {
+        SimpleMatrix a = new SimpleMatrix(new double[][] {{1, 0, 0}, {-1, 0, 1}, {0, -1, 1}, {0, 1, 0}});
+        for (double front : new double[] {3.8, 1.4}) {
+            SimpleMatrix read = new SimpleMatrix(new double[][] {{front}, {2}, {7}, {-2}});
+            double left = a.mult(a.solve(read)).minus(read).normF();
+            assertEquals(left, new LevelLoop(front, 2, 7, -2).standardUncertaintyMm(), 1e-12);
+        }
+    }
+
     private static List<ScaleFactors.Reading> weighing(int[] scales, double[] factors, double[] loads, double[] noise) {
         List<ScaleFactors.Reading> readings = new ArrayList<>();
         for (int i = 0; i < loads.length; i++) {

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import quoin.car.AdjusterKind;
 import quoin.car.Corner;
@@ -26,6 +27,7 @@ class FromAnywhereTest {
     private final OrderOfWork order = new OrderOfWork(PlainStage.day());
 
     @Test
+    @Tag("slow")
     void theNextStepAlwaysLeadsToTheClose() {
         int longest = 0;
         for (int seed = 0; seed < DAYS; seed++) {
