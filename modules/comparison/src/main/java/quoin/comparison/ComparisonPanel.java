@@ -45,6 +45,7 @@ import quoin.workflow.StateComparison;
     "# {0} - first", "# {1} - second", "compare.chartName={0}, {1}",
     "compare.noDay=Open a day first: File, Open Day.",
     "compare.noOther=There is no other day of this car yet.", "compare.noDriver=No other day of this car names another driver.",
+    "compare.nothing=Nothing of this kind was read in either state yet. Read it first, or choose another kind beside Show.",
     "compare.unreadable=That day cannot be read.",
     "compare.legend=± is the noise band of the difference: an unchanged car reads within it 19 times in 20. Inside it: no change.",
     "# {0} - adjusters", "compare.positions=Adjusters that stand otherwise: {0}",
@@ -287,7 +288,8 @@ final class ComparisonPanel extends JPanel {
         table.show(compared.lines(), heads(), snapshot.get().format());
         chart.removeAll();
         chart.setPreferredSize(null);
-        chart.add(DifferenceChart.of(compared, snapshot.get().format()), BorderLayout.CENTER);
+        chart.add(compared.lines().isEmpty() ? new WrapText(Bundle.compare_nothing(), 1.2, Font.PLAIN)
+                : DifferenceChart.of(compared, snapshot.get().format()), BorderLayout.CENTER);
         chart.revalidate();
         positions.setText(compared.positions().isEmpty() ? "" : Bundle.compare_positions(words(compared, snapshot.get())));
     }

@@ -25,7 +25,7 @@ import quoin.workflow.Measured;
 @Messages({
     "compare.reading=Reading", "compare.signed=Signed", "compare.now=Now", "compare.difference=Difference",
     "compare.word=Verdict",
-    "compare.same=same", "compare.moved=moved", "compare.tooClose=too close", "compare.notRead=not read again",
+    "compare.same=same", "compare.moved=moved", "compare.tooClose=too close", "compare.notRead=not read",
     "compare.standing=as signed",
     "compare.legend=± is the noise band: an unchanged car reads within it 19 times in 20.",
     "# {0} - difference", "# {1} - noise", "compare.withNoise={0} ± {1}"})
@@ -47,7 +47,7 @@ final class ComparisonTable extends JPanel {
         removeAll();
         JPanel table = new JPanel(new GridBagLayout());
         addRow(table, 0, Font.BOLD, Bundle.compare_reading(), Bundle.compare_signed(), Bundle.compare_now(), Bundle.compare_difference());
-        table.add(Looks.label(Bundle.compare_word(), 1, Font.BOLD), Looks.cell(4, 0, 1));
+        table.add(Looks.label(Bundle.compare_word(), 1, Font.BOLD), Looks.closeCell(4, 0, 1));
         int row = 1;
         for (Comparison line : comparisons) {
             addRow(table, row, Font.PLAIN, format.nameWithUnit(line.reading()), number(line.signed(), line, format), number(line.now(), line, format),
@@ -55,7 +55,7 @@ final class ComparisonTable extends JPanel {
             VerdictWords said = words(line);
             JLabel word = Looks.label(said.word(), SIZE, Font.PLAIN);
             word.setIcon(said.mark().icon(SIZE));
-            table.add(word, Looks.cell(4, row++, 1));
+            table.add(word, Looks.closeCell(4, row++, 1));
             String reason = why.getOrDefault(line.reading(), "");
             if (!reason.isEmpty()) {
                 table.add(new WrapText(reason, SIZE, Font.ITALIC), new GridBagConstraints(0, row++, COLUMNS, 1, 1, 0,
@@ -80,7 +80,7 @@ final class ComparisonTable extends JPanel {
 
     private static void addRow(JPanel table, int row, int style, String... texts) {
         for (int i = 0; i < texts.length; i++) {
-            table.add(Looks.label(texts[i], SIZE, style), Looks.cell(i, row, 0));
+            table.add(Looks.label(texts[i], SIZE, style), Looks.closeCell(i, row, 0));
         }
     }
 

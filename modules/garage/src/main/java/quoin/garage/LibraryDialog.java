@@ -51,7 +51,7 @@ import quoin.workbench.Typing;
     "library.takeBackFirst=This day is in the archive. Take it back first, then open it.",
     "# {0} - car", "library.carFirst={0} is in the archive with all its days. Take the car back first, on the page Cars.",
     "library.daysTab=&Days", "library.carsTab=&Cars",
-    "library.noDays=There is no day in the library yet."})
+    "library.noDays=No day in the library yet: begin one with New day (Ctrl+N), or rehearse with the practice car."})
 final class LibraryDialog {
 
     private static final int MOST_SHOWN = 500;

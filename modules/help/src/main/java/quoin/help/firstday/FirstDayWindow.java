@@ -12,6 +12,7 @@ import org.openide.windows.WindowManager;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DayWindow;
 import quoin.workbench.Looks;
+import quoin.workbench.WidthOfTheWindow;
 import quoin.workbench.WrapText;
 import quoin.workflow.NextStep;
 
@@ -30,6 +31,8 @@ public final class FirstDayWindow extends DayWindow {
     static final String ID = "first-day";
 
     private static final long serialVersionUID = 1L;
+    /** Share of the width for what is to be done; the rest says why. */
+    private static final double TOLD = 0.56;
 
     private final transient CurrentDay current;
     private final WrapText chapter = new WrapText("", 1.15, Font.BOLD);
@@ -49,10 +52,14 @@ public final class FirstDayWindow extends DayWindow {
         side.add(leave, BorderLayout.NORTH);
         JPanel strip = new JPanel(new BorderLayout(Looks.em(1), 0));
         strip.setBorder(Looks.padding(0.4, 0.9));
-        strip.add(Looks.column(chapter, hint, why), BorderLayout.CENTER);
+        JPanel reason = new JPanel(new BorderLayout());
+        reason.setBorder(Looks.padding(0, 1));
+        reason.add(why, BorderLayout.NORTH);
+        // Beside each other, since the strip is low; scrolled where a language or a big font needs more.
+        strip.add(Looks.twoColumns(Looks.column(chapter, hint), reason, TOLD), BorderLayout.CENTER);
         strip.add(side, BorderLayout.LINE_END);
         strip.setToolTipText(Bundle.first_all(Arrays.stream(Chapter.values()).map(Chapter::title).collect(Collectors.joining(" > "))));
-        fill(strip);
+        fill(WidthOfTheWindow.scrolledFromTheTop(strip));
     }
 
     /** Opens the strip without taking the keyboard from the stage. */

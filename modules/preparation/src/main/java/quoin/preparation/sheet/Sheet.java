@@ -85,7 +85,7 @@ public final class Sheet extends JPanel {
             // Where the fields of a line have several units, its heads name them.
             boolean oneUnit = line.cells().stream().map(Cell::dimension).distinct().count() == 1;
             if (!line.cells().isEmpty()) {
-                grid.add(Looks.label(oneUnit ? unit(line.cells().get(0)) : "", 1, Font.PLAIN), Looks.cell(widest + 1, row, 1));
+                grid.add(Looks.label(oneUnit ? unit(line.cells().get(0)) : "", 1, Font.PLAIN), Looks.cell(line.cells().size() + 1, row, line.cells().size() == widest ? 1 : 0));
             }
             row++;
         }
