@@ -13,6 +13,8 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * One run of the assembled application in a home of its own: settings, cache, and the user's home folder are under one
@@ -22,6 +24,8 @@ final class AppRunner implements AutoCloseable {
 
     /** Where the build puts the assembled application. */
     static final Path ASSEMBLED = Path.of("target", "quoin");
+
+    private static final Pattern TABS = Pattern.compile("name=\"editor\">\\s*<attr name=\"WinSys-TCRef-Order\" stringvalue=\"([^\"]*)\"");
 
     private final Path home;
     private final Process process;
@@ -135,6 +139,12 @@ final class AppRunner implements AutoCloseable {
     ApplicationLog log() {
         Path file = home.resolve("settings/var/log/messages.log");
         return new ApplicationLog(Files.exists(file) ? text(file) : "");
+    }
+
+    /** Ids of the windows in the middle in the order of their tabs, as written down when the application ended. */
+    List<String> tabs() {
+        Matcher order = TABS.matcher(text(home.resolve("settings/config/Windows2Local/Modes/.nbattrs")));
+        return order.find() ? List.of(order.group(1).split("/")) : List.of();
     }
 
     private static String text(Path file) {

@@ -23,6 +23,8 @@ class SetUpDayIT {
     private static final Duration END = Duration.ofSeconds(30);
     private static final Duration SETTLE = Duration.ofSeconds(4);
     private static final int MOST_STEPS = 160;
+    private static final List<String> TABS = List.of("garage", "stage-preparation", "stage-ride-height", "stage-corner-weights",
+            "stage-wheel-angles", "stage-final-recheck");
 
     @TempDir
     Path home;
@@ -74,6 +76,7 @@ class SetUpDayIT {
             walker.assertNothingMissing(written);
             assertEquals(written.size() + 1, walker.day().orElseThrow().written().size());
             leave(screen, app);
+            assertEquals(TABS, app.tabs(), "the order of work, although another stage than the first came to the front at start");
         }
     }
 

@@ -17,4 +17,9 @@ public record ParameterReading(ParameterValues values, List<ParameterProblem> pr
     public boolean isComplete() {
         return problems.isEmpty();
     }
+
+    /** True where a corner can be made of it: what was typed for another type, and stays with the car, is no hindrance. */
+    public boolean isUsable() {
+        return problems.stream().allMatch(ParameterProblem::ofAnotherType);
+    }
 }

@@ -70,7 +70,7 @@ final class ParameterText {
                 problems.add(new ParameterProblem(parameter.key(), TEXTS.phrase("said", e)));
             }
         }
-        unknown.forEach(key -> problems.add(new ParameterProblem(key, TEXTS.phrase("notAParameterOf"))));
+        unknown.forEach(key -> problems.add(new ParameterProblem(key, TEXTS.phrase("notAParameterOf"), true)));
         return problems;
     }
 

@@ -69,8 +69,8 @@ public record AxleGeometry(Map<Corner, CornerKinematics> corners, Optional<Missi
         if (reading.isEmpty()) {
             return none(Reason.NOT_INSTALLED, choice.typeId());
         }
-        if (!reading.get().isComplete()) {
-            return none(Reason.INCOMPLETE, reading.get().problems().stream()
+        if (!reading.get().isUsable()) {
+            return none(Reason.INCOMPLETE, reading.get().problems().stream().filter(p -> !p.ofAnotherType())
                     .map(p -> label(types, choice, p.key()) + " " + p.words()).limit(3)
                     .collect(Collectors.joining("; ")));
         }

@@ -99,7 +99,7 @@ final class DraftReader {
         return choice;
     }
 
-    /** A text that cannot be read is a problem; what is missing or belongs to another type only leaves the angles unknown. */
+    /** A text that cannot be read is a problem; what is missing only leaves the angles unknown; what belongs to another type stays unused. */
     private void parameter(String path, Set<String> asked, ParameterProblem problem) {
         if (!asked.contains(problem.key())) {
             in.warning(path, Texts.of("warning.otherType"), Texts.of("warning.otherType.remedy"));

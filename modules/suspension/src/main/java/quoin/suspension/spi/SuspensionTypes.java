@@ -67,7 +67,7 @@ public final class SuspensionTypes {
         SuspensionChoice choice = car.axles().get(corner.axle()).suspension();
         return find(choice.typeId()).flatMap(type -> {
             ParameterReading reading = ParameterValues.read(type.parameters(), choice.parameters());
-            return reading.isComplete() ? Optional.of(type.corner(reading.values(), Side.of(corner))) : Optional.empty();
+            return reading.isUsable() ? Optional.of(type.corner(reading.values(), Side.of(corner))) : Optional.empty();
         });
     }
 

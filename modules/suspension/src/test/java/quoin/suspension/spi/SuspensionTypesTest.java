@@ -89,6 +89,16 @@ class SuspensionTypesTest {
     }
 
     @Test
+    void whatWasTypedForAnotherTypeIsNoHindrance() {
+        Car plain = car("trailing-arm", Map.of("arm_mm", "400"));
+        Car changedOver = car("trailing-arm", Map.of("arm_mm", "400", "camber_deg_per_mm", "-0.03"));
+        assertEquals(TYPES.response(plain, Corner.LR), TYPES.response(changedOver, Corner.LR));
+        assertTrue(TYPES.corner(changedOver, Corner.LR).isPresent());
+        assertEquals("camber_deg_per_mm", TYPES.read(changedOver.axles().get(Axle.FRONT).suspension()).orElseThrow().problems().get(0).key(),
+                "it is told all the same");
+    }
+
+    @Test
     void whatDoesNotMakeASuspensionMovesNothingAndIsTold() {
         Car car = car("trailing-arm", Map.of("arm_mm", "long"));
         assertEquals(AngleResponse.unknown(), TYPES.response(car, Corner.LF));
