@@ -57,7 +57,9 @@ final class Choices {
         label.setLabelFor(title);
         JPanel all = new JPanel(new BorderLayout(0, Looks.em(0.8)));
         all.add(labelled(cars.get(), Bundle.choose_car()), BorderLayout.CENTER);
-        all.add(Looks.column(label, title), BorderLayout.SOUTH);
+        JPanel named = Looks.column(label, title);
+        named.setBorder(Looks.padding(0, 0.8));
+        all.add(named, BorderLayout.SOUTH);
         return ask(Bundle.choose_newDayTitle(), all, cars.get())
                 .map(c -> new CarChoice(c.id(), title.getText().isBlank() ? usualTitle : title.getText()));
     }

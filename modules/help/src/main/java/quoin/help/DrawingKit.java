@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Rectangle;
 import java.awt.Shape;
+import java.util.Locale;
 import javax.swing.Icon;
 import javax.swing.text.AttributeSet;
 import javax.swing.text.BadLocationException;
@@ -35,9 +36,14 @@ final class DrawingKit extends HTMLEditorKit {
         return FACTORY;
     }
 
-    /** The drawing of this name; null where there is none. */
+    /** The drawing of this name, with the letters of the language where it has its own; null where there is none. */
     static Icon drawing(String name) {
-        return name.matches("[a-z-]+") ? ImageUtilities.loadImageIcon(FOLDER + name + ".svg", false) : null;
+        if (!name.matches("[a-z-]+")) {
+            return null;
+        }
+        String inLanguage = FOLDER + Locale.getDefault().getLanguage() + "/" + name + ".svg";
+        boolean own = DrawingKit.class.getClassLoader().getResource(inLanguage) != null;
+        return ImageUtilities.loadImageIcon(own ? inLanguage : FOLDER + name + ".svg", false);
     }
 
     private static final class Drawing extends View {

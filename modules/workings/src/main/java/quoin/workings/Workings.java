@@ -182,7 +182,7 @@ final class Workings {
         PlanPoint cg = CentreOfGravity.inPlan(loads, CentreOfGravity.contactPoints(car.wheelbaseMm(), car.trackMm(Axle.FRONT),
                 car.trackMm(Axle.REAR)));
         ReadingId load = ReadingId.of(ReadingKind.LOAD, Corner.LF);
-        String behind = length(-cg.xMm());
+        String behind = QuantityFormat.of(day.units().preferences().withDecimals(Dimension.LENGTH, 0)).text(-cg.xMm(), Dimension.LENGTH);
         double rear = loads.lr() + loads.rr();
         return Optional.of(new Working("", Bundle.work_cgBehind(), behind, List.of(Bundle.work_cg(length(car.wheelbaseMm()),
                 format.number(load, rear), format.number(load, rear + loads.lf() + loads.rf()), behind))));

@@ -31,7 +31,7 @@ import quoin.workbench.WrapText;
 public final class WorkingsWindow extends AsideWindow {
 
     private static final long serialVersionUID = 1L;
-    private static final double LIST_EM = 22;
+    private static final double LIST_EM = 24;
     private static final String STAGE = "stage-";
 
     private final transient CurrentDay current = CurrentDay.inUse();

@@ -103,15 +103,15 @@ public final class SheetLayout {
     }
 
     private void position(Pen pen, double top, double x, double width, Position position) {
-        pen.text(x, top, 0.26 * width, false, Pen.TEXT_PT, position.name());
+        pen.text(x, top, 0.275 * width, false, Pen.TEXT_PT, position.name());
         if (content.blank()) {
             double y = top + pen.lineMm(Pen.TEXT_PT) - pen.mm(0.4);
             if (!position.name().isEmpty()) {
-                pen.line(x + 0.27 * width, y, x + 0.6 * width, y, Pen.THIN_MM);
+                pen.line(x + 0.285 * width, y, x + 0.6 * width, y, Pen.THIN_MM);
             }
             return;
         }
-        pen.text(x + 0.27 * width, top, 0.31 * width, false, Pen.TEXT_PT, position.length());
+        pen.text(x + 0.285 * width, top, 0.3 * width, false, Pen.TEXT_PT, position.length());
         pen.text(x + 0.59 * width, top, 0.41 * width, position.isMoved(), Pen.SMALL_PT, position.turned());
     }
 }
