@@ -4,6 +4,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Font;
+import java.awt.GraphicsConfiguration;
 import java.awt.Insets;
 import java.awt.Rectangle;
 import javax.swing.JTextArea;
@@ -43,6 +44,17 @@ public final class WrapText extends JTextArea {
         super.updateUI();
         if (factor > 0) {
             dress();
+        }
+    }
+
+    /** Lines broken before there was a screen counted the letters of another resolution; on a scaled screen they come out wider. */
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        GraphicsConfiguration screen = getGraphicsConfiguration();
+        if (screen != null && !screen.getDefaultTransform().isIdentity()) {
+            setLineWrap(false);
+            setLineWrap(true);
         }
     }
 
