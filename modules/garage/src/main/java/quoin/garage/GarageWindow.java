@@ -68,7 +68,7 @@ public final class GarageWindow extends TopComponent {
         putClientProperty(PROP_UNDOCKING_DISABLED, true);
         putClientProperty(PROP_DRAGGING_DISABLED, true);
         setLayout(new BorderLayout(0, Looks.em(1)));
-        setBorder(Looks.padding(1.2, 1.6));
+        setBorder(Looks.padding(1.2, 0.7));
         add(begin(), BorderLayout.NORTH);
         add(Looks.twoColumns(days, cars), BorderLayout.CENTER);
     }
@@ -86,8 +86,10 @@ public final class GarageWindow extends TopComponent {
             choices.add(button);
             choices.add(Box.createHorizontalStrut(Looks.em(0.8)));
         }
-        return Looks.column(new WrapText(Bundle.garage_begin(), 1.5, Font.BOLD), choices,
+        JPanel begin = Looks.column(new WrapText(Bundle.garage_begin(), 1.5, Font.BOLD), choices,
                 new WrapText(Bundle.garage_rehearseWhy(), 1.1, Font.PLAIN));
+        begin.setBorder(Looks.padding(0, 0.9));
+        return begin;
     }
 
     /** The guide belongs to the help, which is found by the name of its action, never by its class. */
