@@ -99,10 +99,11 @@ public final class GarageWindow extends TopComponent {
     }
 
     static void bringToFront() {
-        TopComponent window = WindowManager.getDefault().findTopComponent("garage");
-        if (window != null) {
+        if (WindowManager.getDefault().findTopComponent("garage") instanceof GarageWindow window) {
             window.open();
             window.requestActive();
+            // At start it is active before it is on the screen, and the keyboard would stay nowhere.
+            WindowManager.getDefault().invokeWhenUIReady(() -> EventQueue.invokeLater(window::toBegin));
         }
     }
 
@@ -126,6 +127,12 @@ public final class GarageWindow extends TopComponent {
     @Override
     protected void componentActivated() {
         rehearse.requestFocusInWindow();
+    }
+
+    private void toBegin() {
+        if (TopComponent.getRegistry().getActivated() == this) {
+            rehearse.requestFocusInWindow();
+        }
     }
 
     /** Folders may be on a slow stick: read beside the event thread. */
