@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,6 +38,30 @@ class ApplicationStartIT {
     void startsAndEndsWithCleanLog(Screen screen) {
         startLookAndExit(screen, "start-first");
         startLookAndExit(screen, "start-again");
+    }
+
+    /** Nobody has to reach for a mouse: the keyboard is on the first thing to do from the start. */
+    @Test
+    void enterRehearsesAtTheFirstStart(Screen screen) {
+        try (AppRunner app = AppRunner.start(screen, home)) {
+            screen.waitForWindow("^Quoin", START);
+            Await.pause(SETTLE);
+            screen.keys().press("Return");
+            Await.until("a day of the practice car", END, this::hasDay);
+            screen.shot("start-rehearsal");
+            screen.keys().press("alt+f").press("x");
+            assertEquals(0, app.waitForExit(END));
+            assertEquals(List.of(), app.log().problems());
+        }
+    }
+
+    private boolean hasDay() {
+        try (Stream<Path> files = Files.walk(home)) {
+            return files.anyMatch(f -> f.getFileName().toString().equals("day.jsonl"));
+        } catch (IOException | UncheckedIOException e) {
+            // a file of the running application went away meanwhile
+            return false;
+        }
     }
 
     /**
