@@ -26,7 +26,7 @@ import quoin.workflow.NextStep;
 /**
  * Works the assembled application by the keyboard with {@link EventThreadWatch} inside it, and says what held its event thread up
  * and how long an Enter took until it was drawn: a whole rehearsal day, then every window twice, then a day of 500 entries with more
- * weighings. Times are of a wall clock and of a processor: on a machine that is busy with other things only the second counts.
+ * turns and weighings. Times are of a wall clock and of a processor: on a machine that is busy with other things only the second counts.
  * Not a test: run it with {@code application/src/bench/watch}.
  */
 public final class WatchedDay {
@@ -37,7 +37,7 @@ public final class WatchedDay {
     private static final Duration BETWEEN = Duration.ofMillis(900);
     private static final int MOST_STEPS = 200;
     private static final int ENTRIES = 500;
-    private static final int WEIGHINGS = 100;
+    private static final int WEIGHINGS = 60;
     private static final double BLOCK_MS = 100;
     /** A block with less work in it waited for a processor or for the disk. */
     private static final double WORK_MS = 50;
@@ -55,14 +55,16 @@ public final class WatchedDay {
         this.agent = agent;
     }
 
-    /** Measures and prints; the argument is the agent's jar. */
+    /** Measures and prints; the arguments are the agent's jar and, for the day of 500 entries alone, the word entries. */
     public static void main(String[] arguments) throws IOException {
         Screen.missing().ifPresent(reason -> {
             throw new IllegalStateException("Nothing can be measured: " + reason);
         });
         WatchedDay bench = new WatchedDay(Files.createTempDirectory(Path.of("target"), "watched").toAbsolutePath(), arguments[0]);
         try (Screen screen = Screen.open()) {
-            bench.rehearsal(screen);
+            if (arguments.length == 1) {
+                bench.rehearsal(screen);
+            }
             bench.manyEntries(screen);
         }
         System.exit(0);
@@ -109,17 +111,24 @@ public final class WatchedDay {
             long before = lines(report);
             Random random = new Random(SEED);
             for (int i = 0; i < WEIGHINGS; i++) {
-                screen.keys().type("%.1f %.1f %.1f %.1f".formatted(161 + random.nextDouble(), 148 + random.nextDouble(),
-                        157 + random.nextDouble(), 170 + random.nextDouble())).press("Return");
+                record(screen.keys().press("F4", "ctrl+a").type(i % 2 == 0 ? "1n up" : "1n down"));
+                screen.keys().press("F3").type("%.1f %.1f %.1f %.1f".formatted(161 + random.nextDouble(), 148 + random.nextDouble(),
+                        157 + random.nextDouble(), 170 + random.nextDouble()));
                 Await.pause(BETWEEN);
-                screen.keys().press("ctrl+Return");
+                screen.keys().press("Return");
                 Await.pause(BETWEEN);
+                record(screen.keys());
                 // where a figure was doubted it is kept
-                screen.keys().press("ctrl+Return");
-                Await.pause(BETWEEN);
+                record(screen.keys());
             }
             print("a day of " + ENTRIES + " entries", report, before);
         }
+    }
+
+    private static void record(Keys keys) {
+        Await.pause(BETWEEN);
+        keys.press("ctrl+Return");
+        Await.pause(BETWEEN);
     }
 
     private static void writeDay(Path folder) {

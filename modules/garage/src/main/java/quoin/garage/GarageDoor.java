@@ -30,6 +30,7 @@ import quoin.suspension.spi.SuspensionTypes;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DisplayUnits;
 import quoin.workbench.StageWindow;
+import quoin.workbench.Waiting;
 
 /**
  * What the garage's menu, its window and the command line can ask for, with the questions and messages that go with it.
@@ -185,7 +186,9 @@ public final class GarageDoor {
     void editCar(String carId) {
         try {
             Car car = desk.car(carId);
-            CarFormDialog.show(frame(), Bundle.door_editCar(car.name()), CarDraft.from(car, figures(), SuspensionTypes.installed()), changed -> desk.save(changed, false));
+            FigureText figures = figures();
+            Waiting.until(Bundle.door_editCar(car.name()), watch -> CarDraft.from(car, figures, SuspensionTypes.installed()))
+                    .ifPresent(draft -> CarFormDialog.show(frame(), Bundle.door_editCar(car.name()), draft, changed -> desk.save(changed, false)));
         } catch (JournalException e) {
             say(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE);
         }

@@ -9,9 +9,11 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.swing.Timer;
+import org.openide.util.RequestProcessor;
 
 /**
  * Keeps the screen from going dark while the seat view is open: now and then the pointer is moved to where it is, and the
@@ -21,13 +23,11 @@ final class KeepAwake {
 
     private static final int EVERY_MS = 30_000;
 
-    private final Timer timer;
-    private Optional<Process> helper = Optional.empty();
-
-    KeepAwake() {
-        Robot robot = robot();
-        timer = new Timer(EVERY_MS, e -> nudge(robot));
-    }
+    /** Making a robot and starting and ending a program take some tenths of a second: one after the other beside the event thread. */
+    private final RequestProcessor worker = new RequestProcessor("quoin keep awake", 1);
+    private final AtomicReference<Robot> robot = new AtomicReference<>();
+    private final AtomicReference<Process> helper = new AtomicReference<>();
+    private final Timer timer = new Timer(EVERY_MS, e -> nudge(robot.get()));
 
     private static Robot robot() {
         try {
@@ -77,15 +77,20 @@ final class KeepAwake {
 
     void start() {
         timer.start();
-        helper = first(commands(System.getProperty("os.name", ""), ProcessHandle.current().pid()));
+        worker.post(() -> {
+            robot.set(robot());
+            first(commands(System.getProperty("os.name", ""), ProcessHandle.current().pid())).ifPresent(helper::set);
+        });
     }
 
     void stop() {
         timer.stop();
-        helper.ifPresent(p -> {
-            p.descendants().forEach(ProcessHandle::destroy);
-            p.destroy();
+        worker.post(() -> {
+            Process process = helper.getAndSet(null);
+            if (process != null) {
+                process.descendants().forEach(ProcessHandle::destroy);
+                process.destroy();
+            }
         });
-        helper = Optional.empty();
     }
 }

@@ -21,11 +21,12 @@ final class PagePanel extends JComponent implements Scrollable {
     private static final long serialVersionUID = 1L;
     private static final double LARGEST = 2.5;
 
-    private final transient Painter painter = new Painter();
+    private final transient Painter painter;
     private transient List<Page> pages = List.of();
     private double zoom = 1;
 
-    PagePanel() {
+    PagePanel(Painter painter) {
+        this.painter = painter;
         setFocusable(true);
         setOpaque(true);
     }

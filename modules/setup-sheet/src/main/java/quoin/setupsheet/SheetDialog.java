@@ -29,6 +29,7 @@ import org.openide.util.NbBundle.Messages;
 import org.openide.util.RequestProcessor;
 import quoin.setupsheet.content.LastTime;
 import quoin.setupsheet.page.Face;
+import quoin.setupsheet.page.Painter;
 import quoin.setupsheet.page.Paper;
 import quoin.workbench.Looks;
 import quoin.workbench.SaveFile;
@@ -48,8 +49,8 @@ final class SheetDialog {
     private static final RequestProcessor PRINTER = new RequestProcessor("set-up sheet print", 1);
 
     private final SetupSheet sheet;
-    private final Face face = new Face();
-    private final PagePanel view = new PagePanel();
+    private final Face face;
+    private final PagePanel view;
     private final JLabel note = Looks.label(Bundle.LBL_Scroll(), 1, Font.PLAIN);
     private final JRadioButton filled = radio(Bundle.BTN_Filled());
     private final JRadioButton blank = radio(Bundle.BTN_Blank());
@@ -62,8 +63,18 @@ final class SheetDialog {
     /** Which page is shown first. */
     enum What { DAY, LAST_TIME }
 
-    SheetDialog(SetupSheet sheet) {
+    /** What letters are laid out and drawn with; made beside the event thread, as reading a typeface takes a while. */
+    record Letters(Face face, Painter painter) {
+
+        static Letters read() {
+            return new Letters(new Face(), new Painter());
+        }
+    }
+
+    SheetDialog(SetupSheet sheet, Letters letters) {
         this.sheet = sheet;
+        this.face = letters.face();
+        this.view = new PagePanel(letters.painter());
         filled.setSelected(true);
         change.setEnabled(false);
         (Paper.usual(Locale.getDefault()) == Paper.A4 ? a4 : letter).setSelected(true);
@@ -169,7 +180,7 @@ final class SheetDialog {
     private void print() {
         PrinterJob job = PrinterJob.getPrinterJob();
         job.setJobName(Bundle.TITLE_Sheet());
-        job.setPrintable(view.painter().printable(view.pages()), quoin.setupsheet.page.Painter.format(job, paper()));
+        job.setPrintable(view.painter().printable(view.pages()), Painter.format(job, paper()));
         try {
             if (job.printDialog()) {
                 PRINTER.post(() -> send(job));

@@ -14,6 +14,7 @@ import org.openide.util.NbBundle.Messages;
 import quoin.logbook.Journal;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
+import quoin.workbench.Waiting;
 
 /** Day menu: the sheet of the open day. */
 @ActionID(category = "Day", id = "quoin.setupsheet.ShowSheetAction")
@@ -21,7 +22,8 @@ import quoin.workbench.DaySnapshot;
 @ActionReferences({
     @ActionReference(path = "Menu/Day", position = 900, separatorBefore = 890),
     @ActionReference(path = "Shortcuts", name = "D-P")})
-@Messages({"CTL_ShowSheet=&Set-up Sheet...", "MSG_NoDay=No day is open. Open or begin a day first."})
+@Messages({"CTL_ShowSheet=&Set-up Sheet...", "MSG_NoDay=No day is open. Open or begin a day first.",
+    "MSG_LayingOut=Laying out the set-up sheet..."})
 public final class ShowSheetAction implements ActionListener {
 
     @Override
@@ -33,7 +35,9 @@ public final class ShowSheetAction implements ActionListener {
     static void show(SheetDialog.What what) {
         openDay().ifPresent(day -> {
             Journal journal = CurrentDay.inUse().journal().orElseThrow();
-            new SheetDialog(new SetupSheet(day, journal.info().title(), ZoneId.systemDefault(), journal.folder())).show(what);
+            SetupSheet sheet = new SetupSheet(day, journal.info().title(), ZoneId.systemDefault(), journal.folder());
+            Waiting.until(Bundle.MSG_LayingOut(), watch -> SheetDialog.Letters.read())
+                    .ifPresent(letters -> new SheetDialog(sheet, letters).show(what));
         });
     }
 

@@ -9,6 +9,7 @@ import javax.accessibility.AccessibleRole;
 import org.junit.jupiter.api.Test;
 import quoin.setupsheet.page.Ink;
 import quoin.setupsheet.page.Page;
+import quoin.setupsheet.page.Painter;
 import quoin.setupsheet.page.Paper;
 
 /** The preview, without a window. */
@@ -16,7 +17,7 @@ class PagePanelTest {
 
     @Test
     void aScreenReaderIsToldWhatItIs() {
-        PagePanel panel = new PagePanel();
+        PagePanel panel = new PagePanel(new Painter());
         panel.getAccessibleContext().setAccessibleName("Set-up sheet");
         assertEquals("Set-up sheet", panel.getAccessibleContext().getAccessibleName());
         assertEquals(AccessibleRole.PANEL, panel.getAccessibleContext().getAccessibleRole());
@@ -24,7 +25,7 @@ class PagePanelTest {
 
     @Test
     void pagesStandOneUnderTheOtherAsWideAsTheWindow() {
-        PagePanel panel = new PagePanel();
+        PagePanel panel = new PagePanel(new Painter());
         Page page = new Page(Paper.A4, List.of(new Ink.Box(20, 20, 100, 100, 2)));
         panel.show(List.of(page, page));
         panel.setSize(800, 600);
