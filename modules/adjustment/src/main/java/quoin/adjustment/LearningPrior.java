@@ -54,11 +54,6 @@ public record LearningPrior(List<CornerSpring> corners, List<LiftAdjuster> adjus
         return new LearningPrior(corners, other, barRatesNPerMm, noise, exactResponse);
     }
 
-    /** The same prior with bars connected. */
-    public LearningPrior withBars(double frontNPerMm, double rearNPerMm) {
-        return new LearningPrior(corners, adjusters, List.of(frontNPerMm, rearNPerMm), noise, exactResponse);
-    }
-
     /** The same prior with nothing known of the wheel rates. */
     public LearningPrior withUnknownRates() {
         return new LearningPrior(

@@ -2,7 +2,6 @@ package quoin.adjustment;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import quoin.adjustment.search.StepReach;
 
 /**
@@ -93,17 +92,5 @@ public record PlanReach(int reading, Kind kind, double lowestError, double highe
         }
         movers.sort((one, two) -> Double.compare(two.span(), one.span()));
         return movers.stream().map(Mover::id).toList();
-    }
-
-    /** The finding in one line of English; {@code name} and {@code unit} are those of the reading. */
-    public String sentence(String name, String unit) {
-        String nearest = String.format(Locale.ROOT, "%+.2f %s from target", nearestError, unit);
-        return switch (kind) {
-            case IN_REACH -> name + " can be brought inside tolerance.";
-            case NOTHING_MOVES_IT -> name + " stays at " + nearest + ": none of these adjusters moves it.";
-            case RANGE_ENDS -> name + " comes no nearer than " + nearest + ": the range of "
-                    + String.join(", ", adjustersAtEnd) + " ends there.";
-            case STEPS_TOO_COARSE -> name + " comes no nearer than " + nearest + " in whole steps: the steps are too coarse.";
-        };
     }
 }

@@ -38,11 +38,6 @@ public record StepPlan(double[] turns, double objective, double misfit, double[]
         return predictedErrors.clone();
     }
 
-    /** Sum of the absolute turns. */
-    public double totalTurns() {
-        return Arrays.stream(turns).map(Math::abs).sum();
-    }
-
     @Override
     public boolean equals(Object other) {
         return other instanceof StepPlan that && Arrays.equals(turns, that.turns) && objective == that.objective

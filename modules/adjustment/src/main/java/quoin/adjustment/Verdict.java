@@ -46,22 +46,10 @@ public record Verdict(Answer answer, double probabilityInside) {
         if (standardUncertainty == 0) {
             return off <= tolerance ? new Verdict(Answer.INSIDE, 1) : new Verdict(Answer.OUTSIDE, 0);
         }
-        double upper = (tolerance - off) / standardUncertainty;
-        double lower = (-tolerance - off) / standardUncertainty;
-        double inside = Math.min(1, Math.max(0, normal(upper) - normal(lower)));
+        // far outside, rounding may leave a hair below nothing
+        double inside = Math.max(0, GuardBand.conformance(value, standardUncertainty, target - tolerance, target + tolerance));
         double guard = GUARD_BAND * standardUncertainty;
         Answer answer = off <= tolerance - guard ? Answer.INSIDE : off > tolerance + guard ? Answer.OUTSIDE : Answer.TOO_CLOSE;
         return new Verdict(answer, inside);
-    }
-
-    /**
-     * Standard normal distribution function, absolute error below 7.5e-8 (Abramowitz and Stegun, Handbook of Mathematical
-     * Functions, 1964, 26.2.17).
-     */
-    static double normal(double z) {
-        double t = 1 / (1 + 0.2316419 * Math.abs(z));
-        double series = t * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-        double tail = Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI) * series;
-        return z >= 0 ? 1 - tail : tail;
     }
 }

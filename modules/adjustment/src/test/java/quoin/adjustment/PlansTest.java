@@ -92,8 +92,6 @@ class PlansTest {
         assertEquals(2, reach.get(0).nearestError(), 1e-12);
         assertEquals(8, reach.get(0).highestError(), 1e-12);
         assertEquals(List.of("perchRF", "perchLF"), reach.get(0).adjustersAtEnd());
-        assertEquals("front cross comes no nearer than +2.00 kg from target: the range of perchRF, perchLF ends there.",
-                reach.get(0).sentence("front cross", "kg"));
         assertEquals(PlanReach.Kind.STEPS_TOO_COARSE, reach.get(1).kind());
         assertEquals(1.5, Math.abs(reach.get(1).nearestError()), 1e-12);
         assertEquals(PlanReach.Kind.NOTHING_MOVES_IT, reach.get(2).kind());
