@@ -44,6 +44,11 @@ public final class RoundSection {
     private final TurnsForm turns;
     private final JPanel planPart = new JPanel(new BorderLayout());
     private final JPanel lastPart = new JPanel(new BorderLayout());
+    private LastShown lastShown;
+
+    /** What the table of the last round was made from; most entries leave it as it is. */
+    private record LastShown(Optional<LastRound> last, DisplayUnits units, Car car) {
+    }
 
     /**
      * @param which the adjusters that may be turned, in walking order
@@ -126,8 +131,13 @@ public final class RoundSection {
     }
 
     private void showLast(DaySnapshot day) {
-        lastPart.removeAll();
         Optional<LastRound> last = current.lastRound();
+        LastShown wanted = new LastShown(last, day.units(), day.car());
+        if (wanted.equals(lastShown)) {
+            return;
+        }
+        lastShown = wanted;
+        lastPart.removeAll();
         if (last.isEmpty()) {
             lastPart.add(new WrapText(Bundle.section_noRound()), BorderLayout.CENTER);
         } else {

@@ -1,8 +1,9 @@
 package quoin.workbench;
 
 import java.io.IOException;
-import java.net.URISyntaxException;
+import java.net.URI;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileSystemNotFoundException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
@@ -30,6 +31,7 @@ public final class WarmUp implements Runnable {
     private static final int PAUSE_MS = 1;
     private static final String OURS = "quoin-";
     private static final String CLASS = ".class";
+    private static final String JAR = "jar:";
     /** What windows use of libraries that nothing has used before them. */
     private static final List<String> OTHERS = List.of("org.jfree.chart.ChartPanel", "org.jfree.chart.ChartFactory", "org.jfree.chart.JFreeChart",
             "org.jfree.chart.plot.XYPlot", "org.jfree.chart.plot.CategoryPlot", "org.jfree.chart.axis.NumberAxis", "org.jfree.chart.axis.CategoryAxis",
@@ -57,12 +59,22 @@ public final class WarmUp implements Runnable {
         OTHERS.forEach(name -> read(name, loader));
     }
 
-    /** The folder this module's file is in; empty where it was not started from one. */
     private static Optional<Path> folder() {
         CodeSource source = WarmUp.class.getProtectionDomain().getCodeSource();
+        return source == null ? Optional.empty() : folder(source.getLocation().toString());
+    }
+
+    /**
+     * The folder a module's file is in; empty where it was not started from one.
+     *
+     * @param location of its classes: "jar:file:/opt/quoin/modules/quoin-workbench.jar!/", or without "jar:"
+     */
+    static Optional<Path> folder(String location) {
+        String file = location.startsWith(JAR) ? location.substring(JAR.length()) : location;
+        int inside = file.indexOf("!/");
         try {
-            return source == null ? Optional.empty() : Optional.ofNullable(Path.of(source.getLocation().toURI()).getParent());
-        } catch (URISyntaxException | IllegalArgumentException e) {
+            return Optional.ofNullable(Path.of(URI.create(inside < 0 ? file : file.substring(0, inside))).getParent());
+        } catch (IllegalArgumentException | FileSystemNotFoundException e) {
             return Optional.empty();
         }
     }

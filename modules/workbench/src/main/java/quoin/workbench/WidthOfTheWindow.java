@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.awt.Rectangle;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JViewport;
 import javax.swing.Scrollable;
 
 /** As wide as the window shows and at least as high; scrolled up and down where the content needs more. */
@@ -28,6 +29,8 @@ public final class WidthOfTheWindow extends JPanel implements Scrollable {
     /** A content that fills the height of a pane that scrolls it, without a border of its own. */
     public static JScrollPane scrolled(Component content) {
         JScrollPane scroll = new JScrollPane(new WidthOfTheWindow(content));
+        // the other ways draw at once, and what has changed is then drawn a second time
+        scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
         scroll.setBorder(null);
         scroll.getVerticalScrollBar().setUnitIncrement(Looks.em(2));
         return scroll;

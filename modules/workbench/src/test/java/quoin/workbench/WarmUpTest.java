@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import org.junit.jupiter.api.Test;
@@ -32,6 +33,14 @@ class WarmUpTest {
         jar("quoin-a.jar", "quoin/a/Window.class", "quoin/a/Bundle.properties", "org/other/Thing.class");
         jar("other.jar", "quoin/b/Window.class");
         assertEquals(List.of("quoin.a.Window"), WarmUp.names(folder));
+    }
+
+    @Test
+    void theFolderIsFoundHoweverThePlatformNamesAJar() {
+        String jar = folder.resolve("quoin-a.jar").toUri().toString();
+        assertEquals(Optional.of(folder), WarmUp.folder(jar));
+        assertEquals(Optional.of(folder), WarmUp.folder("jar:" + jar + "!/"));
+        assertEquals(Optional.empty(), WarmUp.folder("https://example.org/quoin-a.jar"));
     }
 
     @Test
