@@ -137,7 +137,6 @@ final class RoundHistory {
         if (!stretches.get(stretches.size() - 1).isEmpty()) {
             stretches.add(new ArrayList<>());
         }
-        Arrays.fill(turns, 0);
         touched = false;
     }
 

@@ -10,11 +10,15 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import quoin.adjustment.LoadChange;
 import quoin.adjustment.SettledReading;
 import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
 import quoin.car.Corner;
+import quoin.car.KnownMass;
+import quoin.car.Masses;
 import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
 import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
@@ -173,10 +177,34 @@ class RoundHistoryTest {
     @Test
     void theDriverGettingOutEndsTheSettling() {
         book.read("ride-height", Map.of(DayBook.height(Corner.LF), 61.0)).condition(Conditions.DRIVER, Conditions.OUT);
-        book.read("ride-height", Map.of(new ReadingId(quoin.car.ReadingKind.HEIGHT, "RR rail"), 75.0));
+        book.read("ride-height", Map.of(new ReadingId(ReadingKind.HEIGHT, "RR rail"), 75.0));
         List<SettledReading> one = stretches().get(0);
         assertEquals(2, one.size());
         assertTrue(one.get(1).figure(4).isEmpty());
         assertEquals(75, one.get(1).figure(7).orElseThrow());
+    }
+
+    @Test
+    void eachSettlingIsAReadingOfItsOwn() {
+        book.read("ride-height", DayBook.goodHeights()).settle();
+        weigh(51);
+        List<SettledReading> one = stretches().get(0);
+        assertEquals(2, one.size());
+        assertTrue(one.get(1).heightsMm().stream().allMatch(OptionalDouble::isEmpty));
+    }
+
+    /** The driver's mass is known and taken out; the fuel stays in. */
+    @Test
+    void withoutTheDriverHisMassIsMissing() {
+        KnownMass driver = new KnownMass("Anna", KnownMass.Role.DRIVER, 80, -1300, -50, 300);
+        KnownMass fuel = new KnownMass("fuel", KnownMass.Role.FUEL, 20, -1800, 0, 300);
+        book = new DayBook(DayBook.car().withMasses(new Masses(OptionalDouble.empty(), OptionalDouble.empty(), List.of(driver, fuel)))).prepared();
+        weigh(51);
+        book.condition(Conditions.DRIVER, Conditions.OUT);
+        weigh(51);
+        book.condition(Conditions.DRIVER, Conditions.IN);
+        weigh(51);
+        assertEquals(List.of(List.of(), List.of(new LoadChange(-80, -1300, -50)), List.of()),
+                stretches().get(0).stream().map(SettledReading::loadChanges).toList());
     }
 }

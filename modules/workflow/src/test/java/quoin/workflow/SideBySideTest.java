@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,8 @@ import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.car.Target;
+import quoin.logbook.Entry;
+import quoin.logbook.Header;
 
 /** Two readings, and two states of a car, side by side. */
 class SideBySideTest {
@@ -144,7 +147,7 @@ class SideBySideTest {
                 new ReadingId(ReadingKind.HEIGHT, "nose"), DayBook.camber(Corner.LF), DayBook.caster(Corner.RF), DayBook.toe(Corner.LF));
         List<ReadingId> mixed = new ArrayList<>(wanted);
         Collections.shuffle(mixed, new Random(3));
-        Map<ReadingId, Measured> readings = new java.util.HashMap<>();
+        Map<ReadingId, Measured> readings = new HashMap<>();
         mixed.forEach(id -> readings.put(id, new Measured(1, 0.1, 1, 1)));
         readings.put(ReadingId.of(ReadingKind.PRESSURE, Corner.LF), new Measured(1.2, 0.01, 1, 1));
         CarState one = state("a", readings, Map.of());
@@ -181,5 +184,21 @@ class SideBySideTest {
         CarState wanted = CarState.targets(book.day());
         assertEquals(new Target(-2, 0.1), wanted.targets().get(LF_CAMBER));
         assertTrue(wanted.readings().isEmpty());
+    }
+
+    @Test
+    void whatIsWantedAndNotReadIsMissing() {
+        CarState wanted = new CarState("", Map.of(), Map.of(LF_CAMBER, new Target(-2, 0.1)), Map.of());
+        assertEquals(StateComparison.Word.MISSING, only(wanted, state("a", Map.of(), Map.of())).word());
+        assertEquals(StateComparison.Word.MISSING, only(state("a", Map.of(), Map.of()), wanted).word());
+    }
+
+    @Test
+    void anAdjusterStandsWhereItWasMeasured() {
+        AdjusterId rod = new AdjusterId(AdjusterKind.PUSHROD, Corner.RF);
+        DayBook book = new DayBook();
+        book.add(new Entry.Adjustment(Header.draft("ride-height"), List.of(new Entry.Turn(rod, 1, OptionalDouble.of(40))), ""));
+        assertEquals(40, CarState.at("d", book.day(), book.size()).positions().get(rod));
+        assertFalse(CarState.at("d", book.day(), book.size() - 1).positions().containsKey(rod));
     }
 }

@@ -67,6 +67,8 @@ class WordsTest {
         String list = Words.list(List.of(DayBook.camber(Corner.LF), DayBook.CROSS, DayBook.camber(Corner.RF)));
         assertEquals(ReadingKind.CAMBER.words() + " LF and RF and " + ReadingKind.CROSS.words(), list);
         assertEquals("wheel angles", Words.inSentence("Wheel angles"));
+        assertEquals("LF", Words.place("LF"));
+        assertEquals("nose", Words.place("nose"));
     }
 
     @Test
