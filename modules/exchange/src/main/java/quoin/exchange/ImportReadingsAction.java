@@ -41,7 +41,7 @@ import quoin.workflow.spi.Stage;
     "import.tooLarge=the file is larger than a table of readings can be; choose another"})
 public final class ImportReadingsAction implements ActionListener {
 
-    private static final long MOST_BYTES = 8L << 20;
+    private static final long MOST_BYTES = 4L << 20;
     private static final int RECORDED_AT_ONCE = 3;
 
     @Override

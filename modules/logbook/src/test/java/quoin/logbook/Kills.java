@@ -137,13 +137,24 @@ public final class Kills {
         long killedAfter(int micros) throws IOException, InterruptedException {
             long deadline = System.nanoTime() + TimeUnit.MINUTES.toNanos(2);
             while (Files.size(said) == 0) {
-                assertTrue(process.isAlive() && System.nanoTime() < deadline, "the program could not record anything");
+                assertTrue(process.isAlive(), () -> "the program ended by itself with " + process.exitValue());
+                assertTrue(System.nanoTime() < deadline, () -> "the program recorded nothing; it was at\n" + threads());
                 LockSupport.parkNanos(500_000);
             }
             LockSupport.parkNanos(TimeUnit.MICROSECONDS.toNanos(micros));
             process.destroyForcibly().waitFor();
             return lines().stream().filter(line -> line.startsWith("recorded ")).mapToLong(line -> Long.parseLong(line.substring(9)))
                     .max().orElse(0);
+        }
+
+        /** Where its threads are, by the tool of the Java that runs it. */
+        private String threads() {
+            try {
+                return new String(new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "jstack").toString(),
+                        Long.toString(process.pid())).redirectErrorStream(true).start().getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            } catch (IOException e) {
+                return e.toString();
+            }
         }
 
         /** A number cut short by the kill is only smaller; a word without a number counts as not said. */

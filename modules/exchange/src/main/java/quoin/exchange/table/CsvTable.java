@@ -24,8 +24,16 @@ import org.openide.util.NbBundle.Messages;
 @Messages({
     "csv.noText=this is no text; save the table as CSV in the spreadsheet program, then choose that file",
     "# {0} - what went wrong", "csv.unreadable=the table cannot be read: {0}; check the quotation marks in it",
-    "csv.empty=the file is empty; save the table with its first row again"})
+    "csv.empty=the file is empty; save the table with its first row again",
+    "# {0} - number", "csv.tooWide=the table has more than {0} columns; save only those with readings",
+    "# {0} - number", "csv.tooLong=the table has more than {0} rows; save only those with readings"})
 public final class CsvTable {
+
+    /** Every column is shown with a choice beside it. */
+    private static final int MOST_COLUMNS = 300;
+    private static final int MOST_ROWS = 100_000;
+    /** A line with more separators is refused before its cells are made, even where some stand in quotation marks. */
+    private static final int MOST_SEPARATORS = 3000;
 
     private static final char MARK = '\uFEFF';
     private static final String FORMULA_STARTS = "=+-@\t\r\n'";
@@ -98,10 +106,19 @@ public final class CsvTable {
         if (text.indexOf('\u0000') >= 0) {
             throw new IllegalArgumentException(Bundle.csv_noText());
         }
-        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator(text)).setIgnoreEmptyLines(true).get();
+        char separator = separator(text);
+        if (mostInALine(text, separator) > MOST_SEPARATORS) {
+            throw new IllegalArgumentException(Bundle.csv_tooWide(Integer.toString(MOST_COLUMNS)));
+        }
+        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator).setIgnoreEmptyLines(true).get();
         List<List<String>> rows = new ArrayList<>();
+        boolean wide = false;
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
             for (CSVRecord record : parser) {
+                wide |= record.size() > MOST_COLUMNS;
+                if (wide || rows.size() > MOST_ROWS) {
+                    break;
+                }
                 List<String> row = new ArrayList<>();
                 record.forEach(cell -> row.add(original(cell)));
                 if (row.stream().anyMatch(c -> !c.isBlank())) {
@@ -110,6 +127,12 @@ public final class CsvTable {
             }
         } catch (IOException | RuntimeException e) {
             throw new IllegalArgumentException(Bundle.csv_unreadable(e.getLocalizedMessage()), e);
+        }
+        if (wide) {
+            throw new IllegalArgumentException(Bundle.csv_tooWide(Integer.toString(MOST_COLUMNS)));
+        }
+        if (rows.size() > MOST_ROWS) {
+            throw new IllegalArgumentException(Bundle.csv_tooLong(Integer.toString(MOST_ROWS)));
         }
         if (rows.isEmpty()) {
             throw new IllegalArgumentException(Bundle.csv_empty());
@@ -125,6 +148,17 @@ public final class CsvTable {
             text = new String(bytes, Charset.forName("windows-1252"));
         }
         return !text.isEmpty() && text.charAt(0) == MARK ? text.substring(1) : text;
+    }
+
+    private static int mostInALine(String text, char separator) {
+        int most = 0;
+        int count = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            count = c == '\n' || c == '\r' ? 0 : c == separator ? count + 1 : count;
+            most = Math.max(most, count);
+        }
+        return most;
     }
 
     private static char separator(String text) {
