@@ -37,6 +37,8 @@ public final class Day {
     private static final int KEPT = 4;
     /** A shorter day is folded anew as quickly. */
     private static final int LONG = 256;
+    /** Who undoes more in a row after opening a day waits a moment. */
+    private static final int UNDONE_AT_MOST = 64;
 
     private final State state;
     private final DayFold folded;
@@ -170,6 +172,9 @@ public final class Day {
         while (i < earlier.size() && known(earlier.get(i), what) == null) {
             i++;
         }
+        if (i == earlier.size()) {
+            i = computedBefore(what);
+        }
         T result;
         if (i == earlier.size()) {
             result = what.of(this);
@@ -179,6 +184,23 @@ public final class Day {
         }
         state.known().putIfAbsent(what, result);
         return known(state, what);
+    }
+
+    /**
+     * Computes what was asked for the first time some entries before the end of a long day, so that undoing one of the last
+     * entries goes on from there.
+     *
+     * @return the place of that state among the earlier ones, their number where there is none
+     */
+    private int computedBefore(Derivation<?> what) {
+        int i = 0;
+        while (i < earlier.size() && earlier.get(i).size() > state.size() - UNDONE_AT_MOST) {
+            i++;
+        }
+        if (i < earlier.size()) {
+            earlier.get(i).known().put(what, what.of(new Day(earlier.get(i), earlier.subList(i + 1, earlier.size()))));
+        }
+        return i;
     }
 
     @SuppressWarnings("unchecked") // only what the derivation itself gave is put in
