@@ -5,17 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.EventQueue;
-import java.io.IOException;
 import java.lang.reflect.Constructor;
-import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -63,7 +58,7 @@ class NamedControlsTest {
         Library library = new Library(root);
         library.save(Ouzel23.car());
         Journal journal = library.createDay(Ouzel23.car(), "");
-        onEventThread(() -> {
+        Built.onEventThread(() -> {
             current = CurrentDay.inUse();
             current.openRehearsal(journal, 23);
         });
@@ -71,18 +66,18 @@ class NamedControlsTest {
 
     @AfterAll
     static void close() throws Exception {
-        onEventThread(current::close);
+        Built.onEventThread(current::close);
     }
 
     @Test
     void inEveryWindow() throws Exception {
         Set<String> seen = new TreeSet<>();
         List<String> unnamed = new ArrayList<>();
-        for (Class<?> type : classes(TopComponent.class)) {
-            onEventThread(() -> {
+        for (Class<?> type : Built.classes(TopComponent.class)) {
+            Built.onEventThread(() -> {
                 TopComponent window = (TopComponent) type.getDeclaredConstructor().newInstance();
-                call(window, "componentOpened");
-                call(window, "componentShowing");
+                Built.call(window, "componentOpened");
+                Built.call(window, "componentShowing");
                 seen.add(type.getSimpleName());
                 look(window, type.getSimpleName(), unnamed);
             });
@@ -95,8 +90,8 @@ class NamedControlsTest {
     void inEveryPanelOfADialog() throws Exception {
         Set<String> seen = new TreeSet<>();
         List<String> unnamed = new ArrayList<>();
-        for (Class<?> type : classes(JPanel.class)) {
-            onEventThread(() -> made(type).ifPresent(panel -> {
+        for (Class<?> type : Built.classes(JPanel.class)) {
+            Built.onEventThread(() -> made(type).ifPresent(panel -> {
                 seen.add(type.getSimpleName());
                 look(panel, type.getSimpleName(), unnamed);
             }));
@@ -177,57 +172,5 @@ class NamedControlsTest {
                         throw new AssertionError(e);
                     }
                 }).orElse(null);
-    }
-
-    private static void call(TopComponent window, String method) throws ReflectiveOperationException {
-        Method found = TopComponent.class.getDeclaredMethod(method);
-        found.setAccessible(true);
-        found.invoke(window);
-    }
-
-    private interface Work {
-        void run() throws Exception;
-    }
-
-    private static void onEventThread(Work work) throws Exception {
-        List<Throwable> failed = new ArrayList<>();
-        EventQueue.invokeAndWait(() -> {
-            try {
-                work.run();
-            } catch (InvocationTargetException e) {
-                failed.add(e.getCause());
-            } catch (Exception e) {
-                failed.add(e);
-            }
-        });
-        if (!failed.isEmpty()) {
-            throw new AssertionError(failed.get(0));
-        }
-    }
-
-    /** Our own classes of a kind that can be made. */
-    private static Collection<Class<?>> classes(Class<?> kind) throws IOException {
-        List<Class<?>> found = new ArrayList<>();
-        for (String module : Tree.moduleFolders()) {
-            Path classes = Tree.TOP.resolve("modules").resolve(module).resolve("target/classes");
-            if (!Files.isDirectory(classes)) {
-                continue;
-            }
-            try (Stream<Path> files = Files.walk(classes)) {
-                files.map(classes::relativize).map(Path::toString).filter(f -> f.startsWith("quoin") && f.endsWith(".class") && !f.contains("$"))
-                        .map(f -> f.substring(0, f.length() - ".class".length()).replace('/', '.')).map(NamedControlsTest::load)
-                        .filter(c -> kind.isAssignableFrom(c) && !Modifier.isAbstract(c.getModifiers())).forEach(found::add);
-            }
-        }
-        assertTrue(!found.isEmpty(), "no classes of ours were seen");
-        return found;
-    }
-
-    private static Class<?> load(String name) {
-        try {
-            return Class.forName(name, false, NamedControlsTest.class.getClassLoader());
-        } catch (ClassNotFoundException e) {
-            throw new AssertionError(e);
-        }
     }
 }

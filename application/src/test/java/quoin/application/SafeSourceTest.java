@@ -28,6 +28,9 @@ class SafeSourceTest {
             ban("\\bDefaultListCellRenderer\\b", "use PlainListRenderer", "PlainListRenderer.java"),
             ban("\\bDefaultTableCellRenderer\\b", "use PlainTableRenderer", "PlainTableRenderer.java"),
             ban("\"<html", "use InertText.wrapping", "InertText.java"),
+            ban("new NotifyDescriptor\\.\\w+\\((?!\\s*(Bundle\\.\\w+\\(\\)|InertText\\.plain\\())", "a message is cut into lines: InertText.plain", ""),
+            ban("setToolTipText\\((?!null|Bundle\\.\\w+\\(\\)|InertText\\.plain\\(|remark\\.)", "a tip is made elsewhere: InertText.plain", ""),
+            ban("setStatusText\\((?!InertText\\.plain\\()", "the status line is made elsewhere: InertText.plain", ""),
             ban("new J(Label|Button|CheckBox|RadioButton|ToggleButton|MenuItem)\\((?!\\)|Bundle\\.|\" ?\"|[^()]*[iI]con\\(|[^()]*\\bMark\\."
                     + "|InertText\\.wrapping|[^()\"]*\\? Mark\\.)", "a text that may be anybody's: InertText.in, then setText", "InertText.java"));
 
@@ -55,9 +58,25 @@ class SafeSourceTest {
                         + " has a table without PlainTableRenderer.in").toList());
     }
 
+    /** What a list or a choice of anything but fixed words holds may be anybody's text. */
+    @Test
+    void everyListAndChoiceDrawsPlainText() {
+        Pattern made = Pattern.compile("new J(?:ComboBox|List)<(?![^;]*(?:Bundle\\.|\\.values\\(\\)|Unit::symbol|ScaleTest\\.Pair|UnitsForm::))[^;]*;");
+        Pattern drawn = Pattern.compile("\\.set(?:Cell)?Renderer\\(");
+        List<Path> files = sources().stream().filter(file -> made.matcher(Tree.text(file)).find()).toList();
+        assertTrue(files.size() > 10, "too few seen: " + files);
+        assertEquals(List.of(), files.stream().filter(file -> drawn.matcher(Tree.text(file)).results().count()
+                < made.matcher(Tree.text(file)).results().count()).map(file -> file.getFileName()
+                        + " has a list or a choice without a renderer of ours: PlainListRenderer").toList());
+    }
+
     /** The bans find what they are there to find. */
     @Test
     void bansFindWhatTheyAreFor() {
+        Map<String, Boolean> told = Map.of("new NotifyDescriptor.Message(words, type)", true, "new NotifyDescriptor.Message(Bundle.none(), 1)", false,
+                "new NotifyDescriptor.Message(Bundle.some(name), 1)", true, "new NotifyDescriptor.Message(InertText.plain(words), 1)", false,
+                "tip.setToolTipText(words)", true, "status.setStatusText(words)", true);
+        told.forEach((line, found) -> assertEquals(found, BANS.stream().anyMatch(ban -> ban.pattern().matcher(line).find()), line));
         Map<String, Boolean> lines = Map.of("new JLabel(car.name())", true, "new JLabel(Bundle.title())", false, "new JLabel()", false,
                 "new JRadioButton(way.words(), true)", true, "new JLabel(Mark.AGAIN.icon(1.2))", false, "new JLabel(shape.icon())", false,
                 "new ObjectInputStream(in)", true, "mapper.activateDefaultTyping(any)", true, "url.openStream()", true);

@@ -15,6 +15,7 @@ import org.openide.util.NbBundle.Messages;
 import quoin.logbook.Journal;
 import quoin.quantities.DecimalMark;
 import quoin.workbench.CurrentDay;
+import quoin.workbench.InertText;
 import quoin.workbench.SaveFile;
 
 /** File menu: the open day as CSV or JSON. */
@@ -46,6 +47,6 @@ public final class ExportDayAction implements ActionListener {
     }
 
     static void say(String words, int type) {
-        DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(words, type));
+        DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(InertText.plain(words), type));
     }
 }

@@ -41,7 +41,6 @@ import quoin.workflow.spi.Stage;
     "import.tooLarge=the file is larger than a table of readings can be; choose another"})
 public final class ImportReadingsAction implements ActionListener {
 
-    private static final long MOST_BYTES = 4L << 20;
     private static final int RECORDED_AT_ONCE = 3;
 
     @Override
@@ -58,7 +57,7 @@ public final class ImportReadingsAction implements ActionListener {
             return;
         }
         try {
-            if (file.length() > MOST_BYTES) {
+            if (file.length() > CsvTable.MOST_BYTES) {
                 throw new IllegalArgumentException(Bundle.import_tooLarge());
             }
             Optional<ReadingTable> table = Waiting.until(Bundle.import_reading(file.getName()), watch -> read(file, day.get()));

@@ -143,12 +143,12 @@ class BadSharesTest {
         assertTrue(read > MUTATIONS / 40 && read < MUTATIONS / 2, "the damage is too light or too heavy to mean anything: " + read);
     }
 
-    /** Four megabytes are the most that is read at all; empty lines and one long cell are no more than a table with one row. */
+    /** The longest file that is read at all; empty lines and one long cell are no more than a table with one row. */
     @Test
     void tablesWithoutEndAreRefusedOrSmall() {
         int refused = 0;
         for (String piece : List.of(";", "1\n", "1;", "a,\n", "\"", "\"\"", "\n", "\"\n", "\"\n\";")) {
-            byte[] table = ("Reading;LF\n" + piece.repeat((4 << 20) / piece.length())).getBytes(StandardCharsets.UTF_8);
+            byte[] table = ("Reading;LF\n" + piece.repeat(CsvTable.MOST_BYTES / piece.length())).getBytes(StandardCharsets.UTF_8);
             spent.begin();
             try {
                 assertTrue(CsvTable.read(table).size() <= 2, piece);

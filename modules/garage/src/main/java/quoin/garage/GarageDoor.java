@@ -29,6 +29,7 @@ import quoin.logbook.Library;
 import quoin.suspension.spi.SuspensionTypes;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DisplayUnits;
+import quoin.workbench.InertText;
 import quoin.workbench.StageWindow;
 import quoin.workbench.Waiting;
 
@@ -96,7 +97,7 @@ public final class GarageDoor {
             if (!e.isReadable()) {
                 throw e;
             }
-            Object answer = DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(Bundle.door_lookAt(e.getLocalizedMessage()),
+            Object answer = DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(InertText.plain(Bundle.door_lookAt(e.getLocalizedMessage())),
                     Bundle.door_lookAtTitle(), NotifyDescriptor.YES_NO_OPTION, NotifyDescriptor.QUESTION_MESSAGE));
             return answer == NotifyDescriptor.YES_OPTION ? desk.lookAt(dayFolder) : List.of();
         }
@@ -222,6 +223,6 @@ public final class GarageDoor {
     }
 
     static void say(String words, int type) {
-        DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(words, type));
+        DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(InertText.plain(words), type));
     }
 }

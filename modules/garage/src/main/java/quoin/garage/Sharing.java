@@ -15,6 +15,7 @@ import quoin.exchange.SharedCar;
 import quoin.garage.desk.Desk;
 import quoin.workbench.Waiting;
 import quoin.logbook.JournalException;
+import quoin.workbench.InertText;
 
 /** Giving a car with its days to a friend as one file, and taking one in. */
 @Messages({
@@ -61,7 +62,7 @@ final class Sharing {
             return;
         }
         File file = chosen.getName().contains(".") ? chosen : new File(chosen.getParentFile(), chosen.getName() + CarShare.EXTENSION);
-        if (file.exists() && DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(Bundle.share_exists(file),
+        if (file.exists() && DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(InertText.plain(Bundle.share_exists(file)),
                 NotifyDescriptor.OK_CANCEL_OPTION)) != NotifyDescriptor.OK_OPTION) {
             return;
         }
@@ -87,7 +88,7 @@ final class Sharing {
             }
             SharedCar shared = read.get();
             boolean yes = DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(
-                    Bundle.takeIn_ask(shared.name(), shared.from(), shared.days()), Bundle.takeIn_title(),
+                    InertText.plain(Bundle.takeIn_ask(shared.name(), shared.from(), shared.days())), Bundle.takeIn_title(),
                     NotifyDescriptor.OK_CANCEL_OPTION)) == NotifyDescriptor.OK_OPTION;
             if (yes) {
                 Waiting.until(Bundle.takeIn_writing(shared.name()), watch -> shared.importInto(desk.library(), watch))

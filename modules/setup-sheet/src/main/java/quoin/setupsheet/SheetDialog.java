@@ -31,6 +31,7 @@ import quoin.setupsheet.content.LastTime;
 import quoin.setupsheet.page.Face;
 import quoin.setupsheet.page.Painter;
 import quoin.setupsheet.page.Paper;
+import quoin.workbench.InertText;
 import quoin.workbench.Looks;
 import quoin.workbench.SaveFile;
 
@@ -195,11 +196,11 @@ final class SheetDialog {
             job.print();
         } catch (PrinterException | RuntimeException e) {
             DialogDisplayer.getDefault().notifyLater(
-                    new NotifyDescriptor.Message(Bundle.MSG_NotPrinted(e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE));
+                    new NotifyDescriptor.Message(InertText.plain(Bundle.MSG_NotPrinted(e.getLocalizedMessage())), NotifyDescriptor.ERROR_MESSAGE));
         }
     }
 
     private static void say(String words, int type) {
-        DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(words, type));
+        DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(InertText.plain(words), type));
     }
 }

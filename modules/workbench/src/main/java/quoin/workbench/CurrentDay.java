@@ -71,9 +71,9 @@ public final class CurrentDay {
     public CurrentDay() {
         this(Lookup.getDefault().lookupAll(Stage.class), PlanSource.BY_STAGE);
         Optional.ofNullable(System.getProperty("netbeans.user")).ifPresent(user -> waitIn(Path.of(user, "waiting"),
-                words -> StatusDisplayer.getDefault().setStatusText(words, StatusDisplayer.IMPORTANCE_ERROR_HIGHLIGHT)));
+                words -> StatusDisplayer.getDefault().setStatusText(InertText.plain(words), StatusDisplayer.IMPORTANCE_ERROR_HIGHLIGHT)));
         failureListeners.add(words -> DialogDisplayer.getDefault().notifyLater(
-                new NotifyDescriptor.Message(words, NotifyDescriptor.WARNING_MESSAGE)));
+                new NotifyDescriptor.Message(InertText.plain(words), NotifyDescriptor.WARNING_MESSAGE)));
     }
 
     /** For the stages given; no plans are made. */

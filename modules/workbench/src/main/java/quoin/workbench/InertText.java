@@ -6,6 +6,7 @@ import java.awt.Container;
 import java.awt.Toolkit;
 import java.awt.event.AWTEventListener;
 import java.awt.event.ContainerEvent;
+import java.util.regex.Pattern;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -17,19 +18,29 @@ import org.openide.windows.OnShowing;
 /**
  * Texts from people and files are shown as they are written. Swing takes a text that begins with a certain tag for a page to be
  * laid out, and fetches what that page names; a car or a note could call itself so. {@link #in} keeps one component from it
- * and must be called before it gets its text; every cell renderer calls it. As a net below that, whatever is put into a window
- * of Quoin, into a message or a tip is kept from it too.
+ * and must be called before it gets its text; every cell renderer calls it. Where the component is made by somebody else, a
+ * message, a tip or the status line, {@link #plain} changes the text. As a net below that, whatever is put into a window of
+ * Quoin, into a message or a tip is kept from it too.
  */
 @OnShowing
 public final class InertText implements Runnable, AWTEventListener {
 
     private static final String OFF = "html.disable";
     private static final String OURS = "quoin.";
+    private static final Pattern TAG = Pattern.compile("<(html)", Pattern.CASE_INSENSITIVE);
 
     /** Keeps a component's texts plain and returns it. */
     public static <C extends JComponent> C in(C component) {
         component.putClientProperty(OFF, Boolean.TRUE);
         return component;
+    }
+
+    /**
+     * The same words, which look the same, for a component that is made elsewhere: the tag that makes a text a page gets a sign
+     * without width after its first, wherever it stands, as a message is cut into lines that are laid out by themselves.
+     */
+    public static String plain(String words) {
+        return TAG.matcher(words).replaceAll("<\u200c$1");
     }
 
     /** A page that lays out exactly these words, so that they wrap; for a component marked by {@link #laidOut}. */

@@ -1,5 +1,6 @@
 package quoin.workbench;
 
+import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.table.DefaultTableCellRenderer;
 
@@ -12,8 +13,11 @@ public class PlainTableRenderer extends DefaultTableCellRenderer {
         InertText.in(this);
     }
 
-    /** Lets every cell of a table that has no renderer of its own be drawn by one of these. */
+    /** Lets every cell of a table that has no renderer of its own be drawn by one of these, and every heading as plainly. */
     public static void in(JTable table) {
         table.setDefaultRenderer(Object.class, new PlainTableRenderer());
+        if (table.getTableHeader().getDefaultRenderer() instanceof JComponent heading) {
+            InertText.in(heading);
+        }
     }
 }

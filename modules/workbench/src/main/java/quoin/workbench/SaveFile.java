@@ -65,7 +65,7 @@ public final class SaveFile {
         }
         Form chosen = form(chooser.getSelectedFile().getName(), forms, Math.max(0, filters.indexOf(chooser.getFileFilter())));
         File file = named(chooser.getSelectedFile(), chosen.extension());
-        if (file.exists() && DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(Bundle.saveFile_exists(file.getName()),
+        if (file.exists() && DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(InertText.plain(Bundle.saveFile_exists(file.getName())),
                 NotifyDescriptor.YES_NO_OPTION)) != NotifyDescriptor.YES_OPTION) {
             return Optional.empty();
         }
@@ -77,7 +77,7 @@ public final class SaveFile {
             Files.write(file.toPath(), contents.get());
             return Optional.of(file);
         } catch (IOException | UncheckedIOException | JournalException e) {
-            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(Bundle.saveFile_failed(file, e.getLocalizedMessage()),
+            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(InertText.plain(Bundle.saveFile_failed(file, e.getLocalizedMessage())),
                     NotifyDescriptor.ERROR_MESSAGE));
             return Optional.empty();
         }

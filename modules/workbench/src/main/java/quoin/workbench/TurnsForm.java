@@ -175,7 +175,7 @@ public final class TurnsForm extends JPanel {
         done.setMargin(new Insets(2, 5, 2, 5));
         done.putClientProperty("JComponent.minimumWidth", 0);
         done.setMinimumSize(done.getPreferredSize());
-        done.setToolTipText(Bundle.turns_hereName(adjuster.words()));
+        done.setToolTipText(InertText.plain(Bundle.turns_hereName(adjuster.words())));
         done.getAccessibleContext().setAccessibleName(Bundle.turns_hereName(adjuster.words()));
         rows.add(new Row(adjuster, turns, length, done, new WrapText("")));
         Looks.onKey(turns, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.SHIFT_DOWN_MASK), "recordOne", () -> recordOne(index));

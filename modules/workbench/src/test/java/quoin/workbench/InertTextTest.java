@@ -1,16 +1,21 @@
 package quoin.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.Font;
 import java.awt.event.ContainerEvent;
+import java.util.ArrayList;
+import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.JToolTip;
@@ -50,6 +55,7 @@ class InertTextTest {
         JTable table = new JTable(new Object[][] {{MARKUP}}, new Object[] {"a"});
         PlainTableRenderer.in(table);
         assertPlain(table.prepareRenderer(table.getCellRenderer(0, 0), 0, 0));
+        assertPlain(table.getTableHeader().getDefaultRenderer().getTableCellRendererComponent(table, MARKUP, false, false, -1, 0));
     }
 
     @Test
@@ -74,6 +80,47 @@ class InertTextTest {
         tip.setTipText("<html><b>x</b>");
         add(new JPanel(), tip);
         assertPlain(tip);
+    }
+
+    /** A message is cut at its line ends, and where it is long at its spaces; each piece is a label by itself. */
+    @Test
+    void pieceOfAMessageIsPlain() {
+        String name = "Ouzel 23 of a friend with a name so long that its line ends right before the words that follow here now: " + MARKUP;
+        for (String words : List.of(MARKUP, "It is\n" + MARKUP, "It is\n<HTML><b>x</b>", name)) {
+            JOptionPane pane = new JOptionPane(InertText.plain(words)) {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public int getMaxCharactersPerLineCount() {
+                    return 100;
+                }
+            };
+            assertEquals(List.of(), laidOut(pane), words);
+            assertFalse(laidOut(new JOptionPane(words) {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public int getMaxCharactersPerLineCount() {
+                    return 105;
+                }
+            }).isEmpty(), "else this proves nothing: " + words);
+        }
+        assertEquals("1 < 2, <b>", InertText.plain("1 < 2, <b>"));
+        JToolTip tip = new JToolTip();
+        tip.setTipText(InertText.plain(MARKUP));
+        assertPlain(tip);
+    }
+
+    private static List<String> laidOut(Container in) {
+        List<String> found = new ArrayList<>();
+        for (Component child : in.getComponents()) {
+            if (child instanceof JLabel label && label.getClientProperty(BasicHTML.propertyKey) != null) {
+                found.add(label.getText());
+            } else if (child instanceof Container container) {
+                found.addAll(laidOut(container));
+            }
+        }
+        return found;
     }
 
     @Test

@@ -29,11 +29,11 @@ import org.openide.util.NbBundle.Messages;
     "# {0} - number", "csv.tooLong=the table has more than {0} rows; save only those with readings"})
 public final class CsvTable {
 
+    /** A longer file is not read: a cell takes some hundred times its bytes, and a row may be all of them. */
+    public static final int MOST_BYTES = 1 << 20;
     /** Every column is shown with a choice beside it. */
     private static final int MOST_COLUMNS = 300;
     private static final int MOST_ROWS = 100_000;
-    /** A line with more separators is refused before its cells are made, even where some stand in quotation marks. */
-    private static final int MOST_SEPARATORS = 3000;
 
     private static final char MARK = '\uFEFF';
     private static final String FORMULA_STARTS = "=+-@\t\r\n'";
@@ -106,11 +106,7 @@ public final class CsvTable {
         if (text.indexOf('\u0000') >= 0) {
             throw new IllegalArgumentException(Bundle.csv_noText());
         }
-        char separator = separator(text);
-        if (mostInALine(text, separator) > MOST_SEPARATORS) {
-            throw new IllegalArgumentException(Bundle.csv_tooWide(Integer.toString(MOST_COLUMNS)));
-        }
-        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator).setIgnoreEmptyLines(true).get();
+        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator(text)).setIgnoreEmptyLines(true).get();
         List<List<String>> rows = new ArrayList<>();
         boolean wide = false;
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
@@ -148,17 +144,6 @@ public final class CsvTable {
             text = new String(bytes, Charset.forName("windows-1252"));
         }
         return !text.isEmpty() && text.charAt(0) == MARK ? text.substring(1) : text;
-    }
-
-    private static int mostInALine(String text, char separator) {
-        int most = 0;
-        int count = 0;
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            count = c == '\n' || c == '\r' ? 0 : c == separator ? count + 1 : count;
-            most = Math.max(most, count);
-        }
-        return most;
     }
 
     private static char separator(String text) {

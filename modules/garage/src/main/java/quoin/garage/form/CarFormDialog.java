@@ -22,6 +22,7 @@ import org.openide.util.NbBundle.Messages;
 import quoin.car.Car;
 import quoin.garage.draft.CarDraft;
 import quoin.logbook.JournalException;
+import quoin.workbench.InertText;
 import quoin.workbench.Looks;
 
 /** The car form in a window of its own. It closes when the car is on the disk, or when the racer says to drop what he typed. */
@@ -97,7 +98,7 @@ public final class CarFormDialog extends JDialog {
             save.accept(car.get());
             setVisible(false);
         } catch (JournalException e) {
-            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE));
+            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(InertText.plain(e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE));
         }
     }
 

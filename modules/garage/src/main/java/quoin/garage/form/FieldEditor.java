@@ -14,6 +14,8 @@ import org.openide.util.NbBundle.Messages;
 import quoin.garage.draft.Field;
 import quoin.garage.draft.FieldKind;
 import quoin.garage.draft.Remark;
+import quoin.workbench.InertText;
+import quoin.workbench.PlainListRenderer;
 import quoin.workbench.Typing;
 
 /** One field on the screen: a text field or a choice. Enter goes to the next field. */
@@ -63,6 +65,7 @@ final class FieldEditor {
     private JComboBox<FieldKind.Option> choice(FieldKind.Choice choice, String text, BiConsumer<String, String> typed) {
         JComboBox<FieldKind.Option> box = new JComboBox<>(choice.options().toArray(FieldKind.Option[]::new));
         choice.options().stream().filter(o -> o.value().equals(text)).findFirst().ifPresent(box::setSelectedItem);
+        box.setRenderer(new PlainListRenderer());
         box.addActionListener(e -> typed.accept(field.path(), ((FieldKind.Option) box.getSelectedItem()).value()));
         box.registerKeyboardAction(e -> {
             if (box.isPopupVisible()) {
@@ -86,7 +89,8 @@ final class FieldEditor {
     void mark(Optional<Remark> remark, Optional<String> assumed) {
         String outline = remark.map(r -> r.level() == Remark.Level.PROBLEM ? "error" : "warning").orElse(null);
         component.putClientProperty("JComponent.outline", outline);
-        component.setToolTipText(remark.map(Remark::sentence).orElse(field.help().isEmpty() ? null : field.help()));
+        component.setToolTipText(remark.map(Remark::sentence).or(() -> Optional.of(field.help()).filter(h -> !h.isEmpty())).map(InertText::plain)
+                .orElse(null));
         if (component instanceof JTextField text) {
             text.putClientProperty("JTextField.placeholderText", assumed.map(Bundle::field_assumed).orElse(""));
             text.repaint();

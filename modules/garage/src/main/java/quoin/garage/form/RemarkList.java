@@ -20,6 +20,7 @@ import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import org.openide.util.NbBundle.Messages;
 import quoin.garage.draft.Remark;
+import quoin.workbench.InertText;
 import quoin.workbench.Looks;
 import quoin.workbench.PlainListRenderer;
 
@@ -97,7 +98,7 @@ final class RemarkList extends JPanel {
                     : Bundle.remarks_warning(remark.sentence());
             super.getListCellRendererComponent(in, words, index, selected, focused);
             setBorder(Looks.padding(0.2, 0.9));
-            setToolTipText(words);
+            setToolTipText(InertText.plain(words));
             return this;
         }
     }

@@ -11,6 +11,7 @@ import org.openide.windows.TopComponent;
 import org.openide.windows.WindowManager;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DayWindow;
+import quoin.workbench.InertText;
 import quoin.workbench.Looks;
 import quoin.workbench.WidthOfTheWindow;
 import quoin.workbench.WrapText;
@@ -58,7 +59,7 @@ public final class FirstDayWindow extends DayWindow {
         // Beside each other, since the strip is low; scrolled where a language or a big font needs more.
         strip.add(Looks.twoColumns(Looks.column(chapter, hint), reason, TOLD), BorderLayout.CENTER);
         strip.add(side, BorderLayout.LINE_END);
-        strip.setToolTipText(Bundle.first_all(Arrays.stream(Chapter.values()).map(Chapter::title).collect(Collectors.joining(" > "))));
+        strip.setToolTipText(InertText.plain(Bundle.first_all(Arrays.stream(Chapter.values()).map(Chapter::title).collect(Collectors.joining(" > ")))));
         fill(WidthOfTheWindow.scrolledFromTheTop(strip));
     }
 

@@ -43,6 +43,7 @@ import quoin.quantities.QuantityFormat;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 import quoin.workbench.Typing;
 import quoin.workbench.WrapText;
 
@@ -93,6 +94,7 @@ public final class PadsPage implements Page {
         this.current = current;
         this.stage = stage;
         place.setEditable(true);
+        place.setRenderer(new PlainListRenderer());
         place.setPrototypeDisplayValue("Lock-up behind the mill");
         place.addActionListener(e -> placeChosen());
         method.addActionListener(e -> methodChosen());

@@ -31,6 +31,7 @@ import quoin.wheelangles.measure.Choice;
 import quoin.wheelangles.measure.Field;
 import quoin.wheelangles.measure.Table;
 import quoin.wheelangles.measure.Worksheet;
+import quoin.workbench.InertText;
 import quoin.workbench.Looks;
 import quoin.workbench.PlainListRenderer;
 import quoin.workbench.Typing;
@@ -180,7 +181,7 @@ final class MeasureForm extends JPanel {
         text.setHorizontalAlignment(SwingConstants.RIGHT);
         text.setName("measure." + field.key());
         text.getAccessibleContext().setAccessibleName(field.name() + ", " + units.unit(field.dimension()).symbol());
-        text.setToolTipText(field.name());
+        text.setToolTipText(InertText.plain(field.name()));
         fields.put(field.key(), text);
         text.getDocument().addDocumentListener(new Typing(() -> tell(field.key(), text)));
         text.addActionListener(e -> enter(field.key()));

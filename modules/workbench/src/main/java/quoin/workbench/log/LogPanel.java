@@ -24,6 +24,7 @@ import quoin.logbook.Entry;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.EntryWords;
+import quoin.workbench.InertText;
 import quoin.workbench.Looks;
 import quoin.workbench.PlainListRenderer;
 import quoin.workbench.WrapText;
@@ -171,7 +172,7 @@ final class LogPanel extends JPanel {
             super.getListCellRendererComponent(in, text, index, isSelected, focused);
             setFont(line.struck() ? through : plain);
             setBorder(Looks.padding(0.1, 0.6));
-            setToolTipText(text);
+            setToolTipText(InertText.plain(text));
             getAccessibleContext().setAccessibleName(line.struck() ? Bundle.log_struck(text) : text);
             return this;
         }

@@ -25,6 +25,7 @@ import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
 import quoin.workbench.InertText;
 import quoin.workbench.Looks;
+import quoin.workbench.PlainListRenderer;
 import quoin.workbench.WrapText;
 import quoin.workflow.PartDay;
 import quoin.workflow.spi.Stage;
@@ -87,6 +88,7 @@ public final class PartDayAction implements ActionListener {
         words.setText(current.partDay().map(PartDay::words).orElse(""));
         words.getAccessibleContext().setAccessibleName(Bundle.part_words());
         JComboBox<Job> jobs = new JComboBox<>(jobs(stages).toArray(Job[]::new));
+        jobs.setRenderer(new PlainListRenderer());
         jobs.getAccessibleContext().setAccessibleName(Bundle.part_job());
         jobs.setSelectedIndex(current.partDay().isPresent() ? jobs.getItemCount() - 1 : 0);
         jobs.addActionListener(e -> choose((Job) jobs.getSelectedItem(), stages));

@@ -13,6 +13,7 @@ import org.openide.awt.ActionRegistration;
 import org.openide.modules.Places;
 import org.openide.util.NbBundle.Messages;
 import quoin.workbench.CurrentDay;
+import quoin.workbench.InertText;
 
 /** Chooses how figures are shown; what is recorded does not change. */
 @ActionID(category = "Tools", id = "quoin.workbench.units.UnitsAction")
@@ -41,7 +42,7 @@ public final class UnitsAction implements ActionListener {
         try {
             language.save(file);
         } catch (IOException e) {
-            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(Bundle.units_languageNotKept(file), NotifyDescriptor.WARNING_MESSAGE));
+            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(InertText.plain(Bundle.units_languageNotKept(file)), NotifyDescriptor.WARNING_MESSAGE));
         }
     }
 }
