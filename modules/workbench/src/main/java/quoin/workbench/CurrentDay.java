@@ -48,7 +48,7 @@ import quoin.workflow.spi.Stage;
 @ServiceProvider(service = CurrentDay.class)
 @Messages({
     "day.none=No day is open.",
-    "# {0} - reason", "day.notRecorded=Not recorded: {0} What you typed is still in its field."})
+    "# {0} - reason", "day.notRecorded=Not recorded: {0}. What you typed is still in its field."})
 public final class CurrentDay {
 
     /** Key of the condition that marks a day as a rehearsal; its value is the seed. */

@@ -8,6 +8,8 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -37,6 +39,7 @@ import quoin.workflow.StageStatus;
     "# {0} - what the day is for", "# {1} - number", "order.part=This day: {0}. It leaves {1} {1,choice,0#points|1#point|1<points} unproved (Ctrl+J).",
     "# {0} - number", "# {1} - title", "order.title={0}  {1}",
     "# {0} - title", "# {1} - state", "# {2} - reasons", "order.spoken={0}, {1}. {2}",
+    "order.lookOnly=Open to look at only: nothing is recorded.",
     "# {0} - number", "order.more=and {0} more"})
 final class OrderPanel extends JPanel {
 
@@ -106,7 +109,9 @@ final class OrderPanel extends JPanel {
 
     private void show(DaySnapshot day) {
         card.show(day);
-        part.setText(current.partDay().map(p -> Bundle.order_part(p.words(), p.notProved().size())).orElse(""));
+        part.setText(Stream.of(current.journal().filter(Journal::isReadOnly).map(j -> Bundle.order_lookOnly()),
+                current.partDay().map(p -> Bundle.order_part(p.words(), p.notProved().size())))
+                .flatMap(Optional::stream).collect(Collectors.joining("\n")));
         part.setVisible(!part.getText().isEmpty());
         day.status().stages().forEach(model::addElement);
     }
