@@ -96,7 +96,7 @@ public final class WarmUp implements Runnable {
     /** Asking a class for its methods checks it, without running anything of it. */
     static boolean read(String name, ClassLoader loader) {
         try {
-            Class.forName(name, false, loader).getDeclaredMethods();
+            loader.loadClass(name).getDeclaredMethods();
             TimeUnit.MILLISECONDS.sleep(PAUSE_MS);
             return true;
         } catch (ClassNotFoundException | LinkageError e) {
