@@ -44,7 +44,7 @@ final class LinesTable extends JTable {
             getColumnModel().getColumn(column).setCellRenderer(right);
         }
         getColumnModel().getColumn(WORD).setCellRenderer(new Word());
-        int[] widths = {12, 6, 6, 7, 9};
+        double[] widths = {12.8, 5.7, 5.7, 6.8, 9};
         for (int i = 0; i < widths.length; i++) {
             getColumnModel().getColumn(i).setPreferredWidth(Looks.em(widths[i]));
         }
