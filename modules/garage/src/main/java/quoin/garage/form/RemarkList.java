@@ -26,7 +26,7 @@ import quoin.workbench.PlainListRenderer;
 
 /** What is wrong or doubtful; Enter or a click goes to the field. */
 @Messages({
-    "remarks.none=Nothing to look at: the car can be saved.",
+    "remarks.none=No remarks: the car can be saved.",
     "# {0} - number", "remarks.problems={0,choice,1#One thing keeps|1<{0} things keep} the car from being saved.",
     "# {0} - number", "remarks.warnings=The car can be saved; {0,choice,1#one figure asks|1<{0} figures ask} for a second look.",
     "# {0} - sentence", "remarks.problem=\u2715 {0}",
