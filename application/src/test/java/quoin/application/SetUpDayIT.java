@@ -76,7 +76,8 @@ class SetUpDayIT {
             walker.assertNothingMissing(written);
             assertEquals(written.size() + 1, walker.day().orElseThrow().written().size());
             leave(screen, app);
-            assertEquals(TABS, app.tabs(), "the order of work, although another stage than the first came to the front at start");
+            // the platform may write windows that are not open among them
+            assertEquals(TABS, app.tabs().stream().filter(TABS::contains).toList(), "the order of work, although another stage than the first came to the front at start");
         }
     }
 
