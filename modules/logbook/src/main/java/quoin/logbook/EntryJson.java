@@ -89,11 +89,6 @@ final class EntryJson {
         throw new IllegalStateException(entry.getClass() + " has no form in files; give it one");
     }
 
-    /** True where this program knows the kind of entry. */
-    static boolean isKnown(String kind) {
-        return KINDS.stream().anyMatch(k -> k.name().equals(kind));
-    }
-
     /**
      * Reads an entry; one of an unknown kind becomes {@link Entry.Unknown}.
      *

@@ -9,11 +9,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quoin.car.Axle;
 import quoin.car.Car;
+import quoin.car.LoadCase;
+import quoin.car.MassZone;
+import quoin.car.PerAxle;
 
 class CarFileTest {
 
@@ -30,6 +34,18 @@ class CarFileTest {
             assertEquals(List.copyOf(car.targets().readings().keySet()),
                     List.copyOf(CarFile.read(file).targets().readings().keySet()), "the order of the targets stays");
         }
+    }
+
+    /** What the sample leaves unknown: places for ballast, and the pressure of the rear tyres. */
+    @Test
+    void placesForBallastAndBothPressuresComeBack() {
+        Car full = Samples.fullCar();
+        MassZone floor = new MassZone("floor", -1500, -900, -300, 250, 90);
+        Car car = full.withMasses(full.masses().with(full.masses().known(), List.of(floor, new MassZone("nose", 200, 300, 0, 0, 150))))
+                .withLoadCase(new LoadCase("Ann", OptionalDouble.empty(), new PerAxle<>(OptionalDouble.empty(), OptionalDouble.of(1.45))));
+        Car back = CarFile.fromText(CarFile.toText(car));
+        assertEquals(floor, back.masses().zones().get(0));
+        assertEquals(car, back);
     }
 
     @Test
