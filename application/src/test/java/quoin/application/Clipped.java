@@ -9,8 +9,11 @@ import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JTable;
 import javax.swing.JViewport;
 import javax.swing.plaf.basic.BasicHTML;
+import javax.swing.table.TableCellRenderer;
+import javax.swing.table.TableColumnModel;
 
 /**
  * Texts that do not fit: labels and buttons that got less room than they ask for, or that stick out of what they stand in.
@@ -20,6 +23,7 @@ final class Clipped {
 
     /** Fonts are measured in whole pixels. */
     private static final int ROUNDING = 1;
+    private static final int ROWS = 40;
 
     private Clipped() {
     }
@@ -45,10 +49,37 @@ final class Clipped {
                 found.add(name(component, text) + " sticks out of what it stands in");
             }
         }
+        if (component instanceof JTable table) {
+            cells(table, found);
+        }
         if (component instanceof Container container) {
             for (Component child : container.getComponents()) {
                 collect(child, found);
             }
+        }
+    }
+
+    /** Cells and heads of a table whose text is wider than their column; what wraps in a cell does not ask for more. */
+    private static void cells(JTable table, List<String> found) {
+        TableColumnModel columns = table.getColumnModel();
+        for (int column = 0; column < columns.getColumnCount(); column++) {
+            int width = columns.getColumn(column).getWidth();
+            if (table.getTableHeader() != null && table.getTableHeader().isShowing()) {
+                TableCellRenderer renderer = columns.getColumn(column).getHeaderRenderer() == null
+                        ? table.getTableHeader().getDefaultRenderer() : columns.getColumn(column).getHeaderRenderer();
+                cell(renderer.getTableCellRendererComponent(table, columns.getColumn(column).getHeaderValue(), false, false, -1, column),
+                        width, "head of a table", found);
+            }
+            for (int row = 0; row < Math.min(ROWS, table.getRowCount()); row++) {
+                cell(table.prepareRenderer(table.getCellRenderer(row, column), row, column),
+                        width - columns.getColumnMargin(), "cell of a table", found);
+            }
+        }
+    }
+
+    private static void cell(Component shown, int width, String what, List<String> found) {
+        if (!text(shown).isBlank() && shown.getPreferredSize().width > width + ROUNDING) {
+            found.add(what + " '" + text(shown) + "' has " + width + ", needs " + shown.getPreferredSize().width);
         }
     }
 

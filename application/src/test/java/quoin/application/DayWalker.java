@@ -38,13 +38,24 @@ final class DayWalker {
 
     private final Screen screen;
     private final Path library;
+    private final String pictures;
     private final OrderOfWork order = new OrderOfWork(List.copyOf(Lookup.getDefault().lookupAll(Stage.class)));
     private final List<String> walked = new ArrayList<>();
     private final Set<String> pictured = new HashSet<>();
 
     DayWalker(Screen screen, Path library) {
+        this(screen, library, "day-");
+    }
+
+    /** @param pictures how the names of its pictures begin */
+    DayWalker(Screen screen, Path library, String pictures) {
         this.screen = screen;
         this.library = library;
+        this.pictures = pictures;
+    }
+
+    void shot(String name) {
+        screen.shot(pictures + name);
     }
 
     /** The folder of the only day in the library, once it is there. */
@@ -111,17 +122,17 @@ final class DayWalker {
         if (next.kind() == NextStep.Kind.READ && pictured.add(next.stageId())) {
             screen.keys().press(NEXT);
             Await.pause(FOCUS);
-            screen.shot("day-" + next.stageId() + "-first");
+            shot(next.stageId() + "-first");
         }
         act(next);
         if (!Await.holdsWithin(RECORDED, () -> day().orElseThrow().revision() > before)) {
-            screen.shot("day-dead-end");
+            shot("dead-end");
             throw new AssertionError("Nothing was recorded. Walked:\n" + String.join("\n", walked));
         }
         Await.pause(FOCUS);
         if (next.kind() == NextStep.Kind.SIGN_OFF || next.kind() == NextStep.Kind.READ && pictured.add(next.stageId() + " read")) {
             Await.pause(PLAN);
-            screen.shot("day-" + next.stageId() + (next.kind() == NextStep.Kind.READ ? "-read" : "-signed"));
+            shot(next.stageId() + (next.kind() == NextStep.Kind.READ ? "-read" : "-signed"));
         }
     }
 

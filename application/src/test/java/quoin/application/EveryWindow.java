@@ -48,7 +48,8 @@ import quoin.workflow.spi.Stage;
 
 /**
  * Builds every window and dialog that the layers name, with a day of the practice car open, at the room each has on a screen of
- * 1366 by 768 pixels, and prints a line for each text that is clipped. Run by {@link ClippingIT} in a process of its own, in the
+ * 1366 by 768 pixels,
+         and prints a line for each text that is clipped and each control without a name. Run by {@link ClippingIT} in a process of its own, in the
  * language that process is started in; the argument is the class of the look and feel.
  */
 public final class EveryWindow {
@@ -62,9 +63,9 @@ public final class EveryWindow {
     private static final int LOOK_FOR_DIALOGS_MS = 300;
     private static final long SEED = 23;
 
-    /** Actions that ask for a file, open a window or paint a page instead, and what needs a user folder. */
+    /** Actions that ask for a file, open a window or paint a page instead. */
     private static final Pattern NO_DIALOG = Pattern.compile(".*\\.(ExportDay|ImportReadings|OpenFolder|ShareCar|TakeInCar|OpenDay|CloseFile"
-            + "|Rehearse|OpenSeatView|Help|Workings|ShowSheet|ShowLastTime|TypeInSheet|PartDay|Units)Action|.*\\.AnglesBeforeAndAfter");
+            + "|Rehearse|OpenSeatView|Help|Workings|ShowLastTime)Action|.*\\.AnglesBeforeAndAfter");
 
     private final JFrame frame = new JFrame();
     private int looked;
@@ -110,6 +111,7 @@ public final class EveryWindow {
     /** Prints what is clipped, and last how many windows were looked at. */
     public static void main(String[] arguments) throws Exception {
         System.setProperty("org.openide.util.Lookup", TestLookup.class.getName());
+        System.setProperty("netbeans.user", Files.createTempDirectory(Path.of("target"), "windows-user").toAbsolutePath().toString());
         System.setProperty("quoin.library", Files.createTempDirectory(Path.of("target"), "windows-library").toString());
         UIManager.setLookAndFeel(arguments[0]);
         try {
@@ -203,7 +205,9 @@ public final class EveryWindow {
         Thread.sleep(SETTLE_MS);
         EventQueue.invokeAndWait(() -> {
             frame.validate();
-            Clipped.in(frame.getContentPane()).forEach(line -> System.out.println(name.replaceAll(".*\\.", "") + ": " + line));
+            List<String> wrong = new ArrayList<>(Clipped.in(frame.getContentPane()));
+            NamedControlsTest.look(frame.getContentPane(), "no name", wrong);
+            wrong.forEach(line -> System.out.println(name.replaceAll(".*\\.", "") + ": " + line));
         });
     }
 

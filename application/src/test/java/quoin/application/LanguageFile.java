@@ -9,11 +9,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import quoin.application.Languages.Bundle;
 
 /**
- * A language as one file: every text of every module under {@code bundle/key}, the English above each as a comment. Without
- * more it writes the file, what is translated already filled in; with {@code back} it puts the texts of the file beside the
+ * A language as one file: every text of every module, and what the platform says in our windows, under {@code bundle/key}, the
+ * English above each as a comment. Without more it writes the file, what is translated already filled in; with {@code back} it puts the texts of the file beside the
  * English ones. Not a test: {@code application/src/bench/language}.
  */
 public final class LanguageFile {
@@ -36,14 +37,18 @@ public final class LanguageFile {
         }
     }
 
+    private static List<Bundle> all() {
+        return Stream.concat(Languages.bundles().stream(), Languages.ofThePlatform().stream()).toList();
+    }
+
     private void write() throws IOException {
         List<String> lines = new ArrayList<>();
         int missing = 0;
-        for (Bundle bundle : Languages.bundles()) {
+        for (Bundle bundle : all()) {
             Map<String, String> translated = bundle.in(language).orElse(Map.of());
             for (Map.Entry<String, String> text : bundle.english().entrySet()) {
                 lines.add("# " + text.getValue().replace("\n", " "));
-                lines.add(bundle.name() + "/" + text.getKey() + "=" + line(translated.getOrDefault(text.getKey(), "")));
+                lines.add(key(bundle.name() + "/" + text.getKey()) + "=" + line(translated.getOrDefault(text.getKey(), "")));
                 missing += translated.containsKey(text.getKey()) ? 0 : 1;
             }
         }
@@ -54,7 +59,7 @@ public final class LanguageFile {
     private void takeApart() throws IOException {
         Map<String, String> all = Languages.read(file);
         Set<String> unknown = new TreeSet<>(all.keySet());
-        for (Bundle bundle : Languages.bundles()) {
+        for (Bundle bundle : all()) {
             Map<String, String> texts = new TreeMap<>();
             for (String key : bundle.english().keySet()) {
                 String name = bundle.name() + "/" + key;
@@ -64,13 +69,17 @@ public final class LanguageFile {
                 }
             }
             if (!texts.isEmpty()) {
-                Path target = Tree.TOP.resolve("modules").resolve(bundle.module()).resolve("src/main/resources")
-                        .resolve(bundle.name().replace('.', '/') + "_" + language + ".properties");
+                Path target = bundle.source(language);
                 Files.createDirectories(target.getParent());
-                Files.write(target, texts.entrySet().stream().map(t -> t.getKey() + "=" + line(t.getValue())).toList());
+                Files.write(target, texts.entrySet().stream().map(t -> key(t.getKey()) + "=" + line(t.getValue())).toList());
             }
         }
         unknown.forEach(name -> System.out.println(name + " is no text of this program"));
+    }
+
+    /** A key as a properties file holds it. */
+    private static String key(String key) {
+        return key.replace(" ", "\\ ").replace(":", "\\:").replace("=", "\\=");
     }
 
     /** A text as a properties file holds it. */

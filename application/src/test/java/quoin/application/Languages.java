@@ -1,8 +1,10 @@
 package quoin.application;
 
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,11 +19,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 
 /** The bundles of texts of every built module: English ones and those of the other languages beside them. */
 final class Languages {
 
     private static final String ENDING = ".properties";
+    private static final String BRANDING = "branding";
     private static final Pattern OTHER = Pattern.compile("([A-Z][A-Za-z]*)_([a-z]{2,3}(?:_[A-Z]{2})?)\\.properties");
     /** The colours of a look are no texts. */
     private static final Pattern ENGLISH = Pattern.compile("(?!Flat[A-Za-z]*Laf\\.)[A-Z][A-Za-z]*\\.properties");
@@ -41,6 +46,13 @@ final class Languages {
             Path other = file.resolveSibling(base + "_" + language + ENDING);
             return Files.exists(other) ? Optional.of(read(other)) : Optional.empty();
         }
+
+        /** Where its source in another language stands. */
+        Path source(String language) {
+            String last = "_" + language + ENDING;
+            return module.equals(BRANDING) ? file.resolveSibling(file.getFileName().toString().replace(ENDING, last))
+                    : Tree.TOP.resolve("modules").resolve(module).resolve("src/main/resources").resolve(name.replace('.', '/') + last);
+        }
     }
 
     private Languages() {
@@ -57,6 +69,38 @@ final class Languages {
         return Tree.moduleFolders().stream().flatMap(module -> files(classes(module)).stream()
                 .filter(file -> ENGLISH.matcher(file.getFileName().toString()).matches())
                 .map(file -> new Bundle(module, file, name(classes(module).relativize(file)), read(file)))).toList();
+    }
+
+    /**
+     * The platform's own words that this program shows: the keys are those that German has, the English is the branding's, or the
+     * platform's own where that changes nothing.
+     */
+    static List<Bundle> ofThePlatform() {
+        Path root = Tree.TOP.resolve(BRANDING).resolve("src/main/nbm-branding");
+        List<Bundle> bundles = new ArrayList<>();
+        for (Path german : files(root)) {
+            Matcher other = OTHER.matcher(german.getFileName().toString());
+            if (other.matches() && other.group(2).equals("de")) {
+                Path english = german.resolveSibling(other.group(1) + ENDING);
+                Map<String, String> texts = new TreeMap<>(platform(root.relativize(english).toString().replace('\\', '/')));
+                if (Files.exists(english)) {
+                    texts.putAll(read(english));
+                }
+                texts.keySet().retainAll(read(german).keySet());
+                bundles.add(new Bundle(BRANDING, english, name(root.relativize(english)), texts));
+            }
+        }
+        return bundles;
+    }
+
+    private static Map<String, String> platform(String path) {
+        int inside = path.indexOf(".jar/") + ".jar/".length();
+        try (ZipFile jar = new ZipFile(AppRunner.ASSEMBLED.resolve("platform").resolve(path.substring(0, inside - 1)).toFile())) {
+            ZipEntry entry = jar.getEntry(path.substring(inside));
+            return entry == null ? Map.of() : read(new InputStreamReader(jar.getInputStream(entry), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(path, e);
+        }
     }
 
     private static String name(Path file) {
@@ -94,12 +138,16 @@ final class Languages {
     }
 
     static Map<String, String> read(Path file) {
-        Properties texts = new Properties();
         try (Reader in = Files.newBufferedReader(file)) {
-            texts.load(in);
+            return read(in);
         } catch (IOException e) {
             throw new UncheckedIOException(file.toString(), e);
         }
+    }
+
+    private static Map<String, String> read(Reader in) throws IOException {
+        Properties texts = new Properties();
+        texts.load(in);
         Map<String, String> sorted = new TreeMap<>();
         texts.forEach((key, text) -> sorted.put((String) key, (String) text));
         return sorted;

@@ -100,7 +100,8 @@ class NamedControlsTest {
         assertEquals(List.of(), unnamed);
     }
 
-    private static void look(Component component, String where, List<String> unnamed) {
+    /** Adds a line for each control in a component that a screen reader cannot name. */
+    static void look(Component component, String where, List<String> unnamed) {
         if (takesKeyboard(component) && isBlank(component)) {
             unnamed.add(String.format(Locale.ROOT, UNNAMED, where, component.getClass().getSimpleName(),
                     component.getName() == null ? " in " + component.getParent().getClass().getSimpleName() : " (" + component.getName() + ")"));

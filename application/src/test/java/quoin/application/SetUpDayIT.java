@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -30,33 +32,37 @@ class SetUpDayIT {
     Path home;
 
     @Test
-    void aWholeDayToItsCloseAndOpenAgain(Screen screen) {
-        DayWalker walker = new DayWalker(screen, home.resolve("library"));
+    void aWholeDayToItsCloseAndOpenAgain(Screen screen) throws IOException {
+        String language = System.getProperty("quoin.day.language", "en");
+        choose(language);
+        DayWalker walker = new DayWalker(screen, home.resolve("library"), language.equals("en") ? "day-" : "day-" + language + "-");
         try (AppRunner app = start(screen, "--demo")) {
             walker.dayFolder();
             Await.pause(SETTLE);
             walker.walkUntil("final-recheck", NextStep.Kind.READ, MOST_STEPS);
             turnOneNotchTooMany(screen, walker);
             walker.walkUntil("", NextStep.Kind.DONE, MOST_STEPS);
-            screen.shot("day-closed");
+            walker.shot("closed");
             assertWholeDay(walker);
-            leave(screen, app);
+            leave(screen, app, language);
         }
         List<Entry> written = walker.day().orElseThrow().written();
         try (AppRunner app = start(screen)) {
             Await.pause(SETTLE);
-            screen.shot("day-opened-again");
+            walker.shot("opened-again");
             assertEquals(NextStep.Kind.DONE, walker.next().kind());
             walker.assertNothingMissing(written);
             assertEquals(List.of(), app.log().problems());
-            leave(screen, app);
+            leave(screen, app, language);
         }
         assertEquals(written, walker.day().orElseThrow().written(), "looking at a day writes nothing");
     }
 
+    /** In German, to walk a part of the day in a language that was chosen. */
     @Test
-    void aKillInTheMiddleLosesNothing(Screen screen) {
-        DayWalker walker = new DayWalker(screen, home.resolve("library"));
+    void aKillInTheMiddleLosesNothing(Screen screen) throws IOException {
+        choose("de");
+        DayWalker walker = new DayWalker(screen, home.resolve("library"), "day-de-");
         List<Entry> written;
         NextStep due;
         try (AppRunner app = start(screen, "--demo")) {
@@ -75,10 +81,17 @@ class SetUpDayIT {
             walker.step(due);
             walker.assertNothingMissing(written);
             assertEquals(written.size() + 1, walker.day().orElseThrow().written().size());
-            leave(screen, app);
+            leave(screen, app, "de");
             // the platform may write windows that are not open among them
             assertEquals(TABS, app.tabs().stream().filter(TABS::contains).toList(), "the order of work, although another stage than the first came to the front at start");
         }
+    }
+
+    /** As Tools, Units and Language keeps it; nothing on the command line says so. */
+    private void choose(String language) throws IOException {
+        Path choice = home.resolve("settings/etc/language.properties");
+        Files.createDirectories(choice.getParent());
+        Files.writeString(choice, "language=" + language + "\n");
     }
 
     /** In the re-check somebody turns a perch by two turns: the day must send him back to the weights, and then on. */
@@ -114,8 +127,13 @@ class SetUpDayIT {
         return app;
     }
 
-    private static void leave(Screen screen, AppRunner app) {
-        screen.keys().press("alt+f").press("x");
+    /** File, Exit: the menus of the platform speak the language too. */
+    private static void leave(Screen screen, AppRunner app, String language) {
+        if (language.equals("de")) {
+            screen.keys().press("alt+d").press("e");
+        } else {
+            screen.keys().press("alt+f").press("x");
+        }
         assertEquals(0, app.waitForExit(END));
         assertEquals(List.of(), app.log().problems());
     }

@@ -8,6 +8,7 @@ import org.openide.util.NbBundle.Messages;
 import org.openide.windows.TopComponent;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DayWindow;
+import quoin.workbench.Looks;
 
 /** Load case, what if, moving mass, centre of gravity: four pages, turned with Ctrl+Page Up and Down or their underlined letter. */
 @TopComponent.Description(preferredID = "day-mass", iconBase = "quoin/workbench/icons/box-seam.svg",
@@ -18,7 +19,8 @@ import quoin.workbench.DayWindow;
 @ActionReferences({
     @ActionReference(path = "Menu/Day", position = 320),
     @ActionReference(path = "Shortcuts", name = "O-8")})
-@Messages({"CTL_Mass=&Load Case, Mass and What If", "mass.title=Load case and mass", "mass.loadCase=Load case", "mass.whatIf=What if", "mass.move=Move mass", "mass.cg=Centre of gravity",
+@Messages({"CTL_Mass=&Load Case, Mass and What If", "mass.title=Load case and mass", "mass.loadCase=&Load case", "mass.whatIf=What &if",
+    "mass.move=&Move mass", "mass.cg=Centre of &gravity",
     "mass.noDay=No day is open.", "mass.noDayRemedy=Open one, or choose File > Rehearse with the practice car."})
 public final class MassWindow extends DayWindow {
 
@@ -32,14 +34,10 @@ public final class MassWindow extends DayWindow {
 
     public MassWindow() {
         super(Bundle.mass_title(), CurrentDay.inUse(), Stay.UNTIL_CLOSED);
-        tabs.addTab(Bundle.mass_loadCase(), loadCase);
-        tabs.addTab(Bundle.mass_whatIf(), whatIf);
-        tabs.addTab(Bundle.mass_move(), move);
-        tabs.addTab(Bundle.mass_cg(), cg);
-        tabs.setMnemonicAt(0, 'L');
-        tabs.setMnemonicAt(1, 'I');
-        tabs.setMnemonicAt(2, 'M');
-        tabs.setMnemonicAt(3, 'G');
+        Looks.tab(tabs, Bundle.mass_loadCase(), loadCase);
+        Looks.tab(tabs, Bundle.mass_whatIf(), whatIf);
+        Looks.tab(tabs, Bundle.mass_move(), move);
+        Looks.tab(tabs, Bundle.mass_cg(), cg);
         tabs.addChangeListener(e -> turned());
         fill(tabs, Bundle.mass_noDay(), Bundle.mass_noDayRemedy());
     }

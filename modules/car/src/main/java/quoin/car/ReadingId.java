@@ -37,7 +37,7 @@ public record ReadingId(ReadingKind kind, String place) implements Comparable<Re
 
     /** As a racer says it: "LF weight", "cross weight RF+LR". */
     public String words() {
-        return place.equals(CAR) ? kind.words() : Texts.of(ReadingId.class).say("reading.at", placeWords(), kind.words());
+        return place.equals(CAR) ? kind.words() : TEXTS.say("reading.at", placeWords(), kind.words());
     }
 
     /** Where it is read, as a racer says it; the name of a height point stays as it was given. */
@@ -49,7 +49,7 @@ public record ReadingId(ReadingKind kind, String place) implements Comparable<Re
                 }
             }
             if (PLACES.contains(place)) {
-                return Texts.of(ReadingId.class).say("place." + place);
+                return TEXTS.say("place." + place);
             }
         }
         return place;

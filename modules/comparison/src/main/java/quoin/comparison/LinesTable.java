@@ -75,6 +75,7 @@ final class LinesTable extends JTable {
             model.addRow(new Object[] {format.nameWithUnit(line.reading()), ComparisonWords.value(line.from(), line.reading(), format),
                 ComparisonWords.value(line.to(), line.reading(), format), ComparisonWords.difference(line, format), ComparisonWords.word(line)});
         }
+        PlainTableRenderer.fit(this);
         if (!lines.isEmpty()) {
             int row = Math.max(0, Math.min(selected, lines.size() - 1));
             setRowSelectionInterval(row, row);

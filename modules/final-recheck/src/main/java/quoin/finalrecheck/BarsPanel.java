@@ -39,7 +39,7 @@ import quoin.workflow.Closing;
     "bars.weigh=Joined. Now weigh again, with the driver in: the difference in cross weight is the preload.",
     "bars.noneFitted=This car has no bars.",
     "# {0} - change", "# {1} - noise", "# {2} - limit", "bars.result=Joining moved the cross weight by {0} ± {1}; up to {2} is free.",
-    "# {0} - mass", "bars.kg=That is {0} on each wheel of RF and LR, and the opposite on LF and RR.",
+    "# {0} - mass", "# {1} - first corner", "# {2} - second corner", "# {3} - third corner", "# {4} - fourth corner", "bars.kg=That is {0} on each wheel of {1} and {2}, and the opposite on {3} and {4}.",
     "# {0} - axle", "# {1} - length", "# {2} - side",
     "bars.link={0} bar: the link is {1} off, measured at the wheel, and loads the {2} wheel.",
     "# {0} - axle", "# {1} - turns", "bars.turn={0} link: about {1} takes it out.",
@@ -106,7 +106,8 @@ final class BarsPanel extends JPanel {
         List<String> lines = new ArrayList<>();
         lines.add(Bundle.bars_result(format.change(cross, preload.difference().amount()), format.text(cross, preload.difference().band()),
                 format.text(cross, Closing.CROSS_LIMIT)));
-        lines.add(Bundle.bars_kg(format.change(ReadingId.of(ReadingKind.LOAD, Corner.LF), preload.kgPerWheel())));
+        lines.add(Bundle.bars_kg(format.change(ReadingId.of(ReadingKind.LOAD, Corner.LF), preload.kgPerWheel()), Corner.RF.words(),
+                Corner.LR.words(), Corner.LF.words(), Corner.RR.words()));
         for (Axle axle : preload.joined()) {
             Double mm = preload.linkMm().get(axle);
             if (mm != null) {

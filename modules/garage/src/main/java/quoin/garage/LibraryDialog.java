@@ -155,20 +155,12 @@ final class LibraryDialog {
         days.add(new JScrollPane(list), BorderLayout.CENTER);
         days.add(line, BorderLayout.SOUTH);
         JTabbedPane tabs = new JTabbedPane();
-        tab(tabs, Bundle.library_daysTab(), days);
-        tab(tabs, Bundle.library_carsTab(), cars);
+        Looks.tab(tabs, Bundle.library_daysTab(), days);
+        Looks.tab(tabs, Bundle.library_carsTab(), cars);
         tabs.setPreferredSize(new Dimension(Looks.em(56), Looks.em(28)));
         panel.add(tabs, BorderLayout.CENTER);
         panel.setBorder(Looks.padding(0.6, 0.8));
         return panel;
-    }
-
-    private static void tab(JTabbedPane tabs, String text, JPanel content) {
-        int mark = Mnemonics.findMnemonicAmpersand(text);
-        tabs.addTab(text.replace("&", ""), content);
-        if (mark >= 0) {
-            tabs.setMnemonicAt(tabs.getTabCount() - 1, KeyEvent.getExtendedKeyCodeForChar(text.charAt(mark + 1)));
-        }
     }
 
     private static JButton button(String text) {

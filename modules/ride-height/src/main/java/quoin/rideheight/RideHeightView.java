@@ -27,7 +27,7 @@ import quoin.workbench.VerdictWords;
 @Messages({
     "view.read=Read the heights", "view.stands=How it stands",
     "view.rake=Rake, rear above front", "view.frontSides=Front, left above right", "view.rearSides=Rear, left above right",
-    "view.frontTilt=Front tilt", "view.rearTilt=Rear tilt", "view.flatness=LF off the plane of the others",
+    "view.frontTilt=Front tilt", "view.rearTilt=Rear tilt", "# {0} - corner", "view.flatness={0} off the plane of the others",
     "# {0} - degrees", "view.degrees={0}°",
     "# {0} - point", "view.point=at {0}"})
 final class RideHeightView extends RoundView {
@@ -82,7 +82,7 @@ final class RideHeightView extends RoundView {
         ReadingId any = day.car().heightReadings().get(0);
         return List.of(FigureTable.Line.plain(Bundle.view_frontTilt(), Bundle.view_degrees(Frame.twoDecimals(attitude.tiltDeg().front()))),
                 FigureTable.Line.plain(Bundle.view_rearTilt(), Bundle.view_degrees(Frame.twoDecimals(attitude.tiltDeg().rear()))),
-                FigureTable.Line.plain(Bundle.view_flatness(), day.format().change(any, attitude.flatnessMm())));
+                FigureTable.Line.plain(Bundle.view_flatness(Corner.LF.words()), day.format().change(any, attitude.flatnessMm())));
     }
 
     private static Optional<String> sides(DaySnapshot day, Axle axle) {

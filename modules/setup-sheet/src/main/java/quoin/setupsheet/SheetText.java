@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.openide.util.NbBundle.Messages;
 import quoin.car.Adjuster;
 import quoin.car.AdjusterId;
 import quoin.car.Corner;
@@ -28,6 +29,17 @@ import quoin.workflow.StageStatus;
  * corners, every adjuster's position, the load case, what was waived and why. Nothing is left out because it is bad: a
  * figure that is stale says so.
  */
+@Messages({
+    "# {0} - car", "text.head=SET-UP SHEET   {0}", "# {0} - begun", "# {1} - last entry", "# {2} - number",
+    "text.begun=begun {0}, last entry {1} (entry {2})", "text.plan=Plan view, front of the car at the top",
+    "text.noTarget=no target", "text.inside=inside", "text.outside=OUTSIDE", "text.tooClose=too close to call",
+    "text.adjusters=Adjusters", "text.notMeasured=length not measured", "text.notTouched=not touched",
+    "text.condition=Condition of the car", "text.nothingNoted=nothing noted", "text.signed=Signed",
+    "# {0} - number", "# {1} - time", "text.signature=entry {0}, {1}", "text.notSigned=NOT SIGNED",
+    "# {0} - reason", "text.outOfOrder=, OUT OF ORDER: {0}", "text.checkAgain=CHECK AGAIN", "text.dayClosed=Day closed",
+    "# {0} - number", "text.closedBy=entry {0}", "text.notClosed=NOT CLOSED", "text.notProved=NOT PROVED", "text.notes=Notes",
+    "text.caution=Before the car moves: bars joined, dampers back, steering lock out, every nut loosened",
+    "text.caution2=today tightened to its maker's torque. Local rules and a qualified person come first."})
 public final class SheetText {
 
     private static final int WIDTH = 78;
@@ -58,10 +70,10 @@ public final class SheetText {
     }
 
     private void head() {
-        lines.add("SET-UP SHEET   " + day.car().name());
+        lines.add(Bundle.text_head(day.car().name()));
         Instant first = day.written().get(0).header().time();
         Instant last = day.written().get(day.written().size() - 1).header().time();
-        lines.add("begun " + time(first) + ", last entry " + time(last) + " (entry " + day.revision() + ")");
+        lines.add(Bundle.text_begun(time(first), time(last), Long.toString(day.revision())));
         lines.add("=".repeat(WIDTH));
     }
 
@@ -77,11 +89,11 @@ public final class SheetText {
 
     /** The four corners as they stand seen from above, front of the car at the top. */
     private void plan() {
-        section("Plan view, front of the car at the top");
+        section(Bundle.text_plan());
         List<ReadingId> all = known();
         for (Corner left : List.of(Corner.LF, Corner.LR)) {
             Corner right = left.acrossAxle();
-            lines.add(String.format("  %-34s      %-34s", left, right).stripTrailing());
+            lines.add(String.format("  %-34s      %-34s", left.words(), right.words()).stripTrailing());
             List<String> one = at(all, left);
             List<String> two = at(all, right);
             for (int i = 0; i < Math.max(one.size(), two.size()); i++) {
@@ -117,11 +129,11 @@ public final class SheetText {
     private String line(ReadingState state) {
         ReadingId id = state.reading();
         String value = snapshot.format().text(id, state.value().orElseThrow());
-        String target = state.target().map(t -> snapshot.format().band(id, t.value(), t.tolerance())).orElse("no target");
+        String target = state.target().map(t -> snapshot.format().band(id, t.value(), t.tolerance())).orElse(Bundle.text_noTarget());
         String word = state.verdict().map(v -> switch (v.answer()) {
-            case INSIDE -> "inside";
-            case OUTSIDE -> "OUTSIDE";
-            case TOO_CLOSE -> "too close to call";
+            case INSIDE -> Bundle.text_inside();
+            case OUTSIDE -> Bundle.text_outside();
+            case TOO_CLOSE -> Bundle.text_tooClose();
         }).orElse("");
         String fresh = state.freshness() == Freshness.FRESH || state.reasons().isEmpty() ? ""
                 : " [" + state.reasons().get(state.reasons().size() - 1) + "]";
@@ -129,7 +141,7 @@ public final class SheetText {
     }
 
     private void adjusters() {
-        section("Adjusters");
+        section(Bundle.text_adjusters());
         for (Adjuster adjuster : day.car().adjusters()) {
             lines.add(adjuster(adjuster));
         }
@@ -147,13 +159,13 @@ public final class SheetText {
         String length = start.isPresent()
                 ? snapshot.adjusterWords().length(start.getAsDouble()) + " -> "
                         + snapshot.adjusterWords().length(start.getAsDouble() + turned * perTurn)
-                : "length not measured";
-        String moved = turned == 0 ? "not touched" : snapshot.adjusterWords().amount(adjuster.id(), turned);
+                : Bundle.text_notMeasured();
+        String moved = turned == 0 ? Bundle.text_notTouched() : snapshot.adjusterWords().amount(adjuster.id(), turned);
         return String.format("  %-20s %-24s %s", adjuster.id().words(), length, moved).stripTrailing();
     }
 
     private void conditions() {
-        section("Condition of the car");
+        section(Bundle.text_condition());
         Map<String, String> last = new LinkedHashMap<>();
         for (Entry entry : day.effective()) {
             if (entry instanceof Entry.Condition condition) {
@@ -161,29 +173,32 @@ public final class SheetText {
             }
         }
         if (last.isEmpty()) {
-            lines.add("  nothing noted");
+            lines.add("  " + Bundle.text_nothingNoted());
         }
         last.values().forEach(words -> lines.add("  " + words));
     }
 
     private void signatures() {
-        section("Signed");
+        section(Bundle.text_signed());
         for (StageStatus stage : snapshot.status().stages()) {
-            String words = day.signOff(stage.stage().id()).map(s -> "entry " + s.number() + ", " + time(s.header().time())
-                    + s.waived().map(w -> ", OUT OF ORDER: " + w).orElse("")).orElse("NOT SIGNED");
-            String again = stage.state() == StageState.CHECK_AGAIN ? "  CHECK AGAIN" : "";
+            String words = day.signOff(stage.stage().id()).map(s -> Bundle.text_signature(Long.toString(s.number()),
+                    time(s.header().time()))
+                    + s.waived().map(Bundle::text_outOfOrder).orElse("")).orElse(Bundle.text_notSigned());
+            String again = stage.state() == StageState.CHECK_AGAIN ? "  " + Bundle.text_checkAgain() : "";
             lines.add(String.format("  %-20s %s%s", stage.stage().title(), words, again));
         }
-        lines.add("  Day closed           " + day.closed().map(c -> "entry " + c.number()
-                + c.outOfOrder().map(w -> ", OUT OF ORDER: " + w).orElse("")).orElse("NOT CLOSED"));
-        day.closed().map(Entry.DayClosed::notProved).orElse(List.of()).forEach(w -> lines.add("  NOT PROVED           " + w));
+        lines.add(String.format("  %-20s %s", Bundle.text_dayClosed(),
+                day.closed().map(c -> Bundle.text_closedBy(Long.toString(c.number()))
+                + c.outOfOrder().map(Bundle::text_outOfOrder).orElse("")).orElse(Bundle.text_notClosed())));
+        day.closed().map(Entry.DayClosed::notProved).orElse(List.of()).forEach(w -> lines.add(String.format("  %-20s %s",
+                Bundle.text_notProved(), w)));
     }
 
     private void notes() {
         List<String> words = day.effective().stream().filter(Entry.Note.class::isInstance).map(Entry.Note.class::cast)
                 .map(Entry.Note::words).toList();
         if (!words.isEmpty()) {
-            section("Notes");
+            section(Bundle.text_notes());
             words.forEach(w -> lines.add("  " + w));
         }
     }
@@ -191,7 +206,7 @@ public final class SheetText {
     private void foot() {
         lines.add("");
         lines.add("-".repeat(WIDTH));
-        lines.add("Before the car moves: bars joined, dampers back, steering lock out, every nut loosened");
-        lines.add("today tightened to its maker's torque. Local rules and a qualified person come first.");
+        lines.add(Bundle.text_caution());
+        lines.add(Bundle.text_caution2());
     }
 }

@@ -64,8 +64,9 @@ import quoin.workflow.TakenOver;
     "# {0} - day", "# {1} - age in days", "# {2} - number",
     "entry.takenOver=Response taken over from the day {0}, learnt {1} days before: {2} figures",
     "# {0} - kind", "entry.unknown=Entry of a kind not known here: {0}",
-    "goal.equalDiagonals=RF+LR is half of the total",
-    "goal.equalFronts=LF and RF alike",
+    "# {0} - first corner", "# {1} - second corner", "goal.equalDiagonals={0}+{1} is half of the total",
+    "# {0} - corner", "entry.pressure={0} pressure, bar",
+    "# {0} - first corner", "# {1} - second corner", "goal.equalFronts={0} and {1} alike",
     "goal.sameFrontShare=same front share on each side",
     "goal.wanted=the value typed"})
 public final class EntryWords {
@@ -258,6 +259,11 @@ public final class EntryWords {
     }
 
     private static String keyWords(String key) {
+        for (Corner corner : Corner.values()) {
+            if (key.equals(Conditions.pressure(corner))) {
+                return Bundle.entry_pressure(corner.words());
+            }
+        }
         try {
             return NbBundle.getMessage(EntryWords.class, "condition." + key);
         } catch (MissingResourceException e) {
@@ -268,8 +274,8 @@ public final class EntryWords {
     /** The kind of cross target in words. */
     public static String goal(CrossGoal goal) {
         return switch (goal) {
-            case EQUAL_DIAGONALS -> Bundle.goal_equalDiagonals();
-            case EQUAL_FRONTS -> Bundle.goal_equalFronts();
+            case EQUAL_DIAGONALS -> Bundle.goal_equalDiagonals(Corner.RF.words(), Corner.LR.words());
+            case EQUAL_FRONTS -> Bundle.goal_equalFronts(Corner.LF.words(), Corner.RF.words());
             case SAME_FRONT_SHARE -> Bundle.goal_sameFrontShare();
             case WANTED -> Bundle.goal_wanted();
         };

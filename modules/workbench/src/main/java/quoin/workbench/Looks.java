@@ -19,6 +19,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
@@ -242,5 +243,14 @@ public final class Looks {
         GridBagConstraints cell = cell(column, row, weight);
         cell.insets = new Insets(em(0.1), em(0.1), em(0.1), em(0.35));
         return cell;
+    }
+
+    /** Adds a page to tabs. @param text its title; the letter behind an ampersand brings it to the front */
+    public static void tab(JTabbedPane tabs, String text, Component page) {
+        int mark = Mnemonics.findMnemonicAmpersand(text);
+        tabs.addTab(mark < 0 ? text : text.substring(0, mark) + text.substring(mark + 1), page);
+        if (mark >= 0) {
+            tabs.setMnemonicAt(tabs.getTabCount() - 1, KeyEvent.getExtendedKeyCodeForChar(text.charAt(mark + 1)));
+        }
     }
 }

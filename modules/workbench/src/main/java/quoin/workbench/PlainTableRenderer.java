@@ -3,14 +3,30 @@ package quoin.workbench;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableColumn;
 
 /** A cell of a table whose text is shown as it is written, see {@link InertText}. */
 public class PlainTableRenderer extends DefaultTableCellRenderer {
 
     private static final long serialVersionUID = 1L;
+    /** More are not looked at for a width. */
+    private static final int ROWS = 60;
 
     public PlainTableRenderer() {
         InertText.in(this);
+    }
+
+    /** Shares the width of a table as its texts need it. */
+    public static void fit(JTable table) {
+        for (int column = 0; column < table.getColumnCount(); column++) {
+            TableColumn shown = table.getColumnModel().getColumn(column);
+            int width = table.getTableHeader().getDefaultRenderer().getTableCellRendererComponent(table, shown.getHeaderValue(), false, false,
+                    -1, column).getPreferredSize().width;
+            for (int row = 0; row < Math.min(ROWS, table.getRowCount()); row++) {
+                width = Math.max(width, table.prepareRenderer(table.getCellRenderer(row, column), row, column).getPreferredSize().width);
+            }
+            shown.setPreferredWidth(width + table.getColumnModel().getColumnMargin() + 1);
+        }
     }
 
     /** Lets every cell of a table that has no renderer of its own be drawn by one of these, and every heading as plainly. */

@@ -66,6 +66,13 @@ public final class WrapText extends JTextArea {
         }
     }
 
+    /** Wraps at a width before anything is laid out, for a dialog that is made as high as it asks to be at first. */
+    public WrapText wide(int columns) {
+        setColumns(columns);
+        setSize(getPreferredSize().width, Short.MAX_VALUE);
+        return this;
+    }
+
     @Override
     public void setBounds(int x, int y, int width, int height) {
         boolean widthChanged = width != getWidth();

@@ -115,8 +115,8 @@ final class FieldKinds {
             case "bars.fitted" -> choice("bar", NONE, FITTED);
             case Paths.CROSS_GOAL -> choice("goal", names(CrossGoal.values()));
             case "masses.role" -> choice("role", names(KnownMass.Role.values()));
-            case "heightPoints.corner" -> choice("pointAt", Stream.concat(Stream.of(names(Corner.values())), Stream.of(NONE))
-                    .toArray(String[]::new));
+            case "heightPoints.corner" -> new Choice(Stream.concat(Stream.of(Corner.values()).map(c -> new Option(c.name(), c.words())),
+                    choice("pointAt", NONE).options().stream()).toList());
             default -> new Words();
         };
     }

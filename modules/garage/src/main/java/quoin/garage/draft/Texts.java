@@ -1,7 +1,10 @@
 package quoin.garage.draft;
 
+import java.text.MessageFormat;
 import java.util.MissingResourceException;
+import java.util.stream.Stream;
 import org.openide.util.NbBundle;
+import quoin.car.Corner;
 
 /** The form's words. */
 final class Texts {
@@ -13,10 +16,11 @@ final class Texts {
         return parts.length == 0 ? NbBundle.getMessage(Texts.class, key) : NbBundle.getMessage(Texts.class, key, parts);
     }
 
-    /** Empty where there are none. */
+    /** Empty where there are none; corners in it are {0} to {3}. */
     static String orNothing(String key) {
         try {
-            return NbBundle.getMessage(Texts.class, key);
+            String text = NbBundle.getMessage(Texts.class, key);
+            return text.contains("{") ? MessageFormat.format(text, Stream.of(Corner.values()).map(Corner::words).toArray()) : text;
         } catch (MissingResourceException e) {
             return "";
         }

@@ -98,7 +98,7 @@ final class PadDrawing extends JPanel {
         }
         Font plain = g.getFont();
         g.setFont(plain.deriveFont(Font.BOLD));
-        centre(g, corner + "  " + shown.height().apply(shown.heightsMm().get(corner)), x, floor - shims - own - Looks.em(0.8));
+        centre(g, corner.words() + "  " + shown.height().apply(shown.heightsMm().get(corner)), x, floor - shims - own - Looks.em(0.8));
         g.setFont(plain);
         if (!shown.shims().get(corner).isEmpty()) {
             centre(g, shown.shims().get(corner), x, floor + Looks.em(0.8));

@@ -167,7 +167,8 @@ public final class ScalesPage implements Page {
                     loads = Optional.of(positive(fewer().loadsKg(typed, car)));
                 }
             } catch (InvalidInputException e) {
-                problem = Bundle.scales_positive(e.field());
+                problem = Bundle.scales_positive(Stream.of(Corner.values()).filter(c -> c.name().equals(e.field())).map(Corner::words)
+                        .findFirst().orElse(e.field()));
             }
         }
         message.setText(problem);

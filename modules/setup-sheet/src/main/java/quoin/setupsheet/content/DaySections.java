@@ -188,12 +188,13 @@ final class DaySections {
 
     private String corners(ReadingKind kind) {
         String all = car.cornerReadings(kind).stream().filter(id -> snapshot.last(id).isPresent())
-                .map(id -> id.place() + " " + snapshot.format().text(id, snapshot.last(id).orElseThrow())).collect(Collectors.joining(", "));
+                .map(id -> id.placeWords() + " " + snapshot.format().text(id,
+                        snapshot.last(id).orElseThrow())).collect(Collectors.joining(", "));
         return all.isEmpty() ? Bundle.uncertainty_none() : all;
     }
 
     private String factors() {
-        return ScaleCorrection.of(day).map(c -> Stream.of(Corner.values()).map(k -> k + " "
+        return ScaleCorrection.of(day).map(c -> Stream.of(Corner.values()).map(k -> k.words() + " "
                 + String.format(Locale.ROOT, "%.4f", c.factors().get(k)).replace('.', snapshot.units().preferences().decimalMark().character()))
                 .collect(Collectors.joining(", "))).orElseGet(Bundle::uncertainty_notTested);
     }

@@ -23,6 +23,11 @@ public final class SheetLayout {
 
     private static final double MARGIN_MM = Pager.MARGIN_MM;
     private static final int RULED_LINES = 4;
+    /** Shares of a half of the page that the names of adjusters take. */
+    private static final double LEAST_NAME = 0.26;
+    private static final double MOST_NAME = 0.4;
+    /** What lengths take of the rest. */
+    private static final double LENGTHS = 0.44;
 
     private final SheetContent content;
     private final double widthMm;
@@ -102,16 +107,21 @@ public final class SheetLayout {
         return content.adjusters().stream().filter(p -> p.corner() == corner).toList();
     }
 
+    /** Names take the room that the longest needs, within bounds; lengths and turns share what is left. */
     private void position(Pen pen, double top, double x, double width, Position position) {
-        pen.text(x, top, 0.275 * width, false, Pen.TEXT_PT, position.name());
+        double longest = content.adjusters().stream().mapToDouble(p -> pen.widthMm(p.name(), false, Pen.TEXT_PT)).max().orElse(0);
+        double name = Math.min(MOST_NAME * width, Math.max(LEAST_NAME * width, longest + pen.mm(0.2)));
+        double length = name + 0.01 * width;
+        double turned = length + LENGTHS * (width - length);
+        pen.text(x, top, name, false, Pen.TEXT_PT, position.name());
         if (content.blank()) {
             double y = top + pen.lineMm(Pen.TEXT_PT) - pen.mm(0.4);
             if (!position.name().isEmpty()) {
-                pen.line(x + 0.285 * width, y, x + 0.6 * width, y, Pen.THIN_MM);
+                pen.line(x + length, y, x + turned + 0.01 * width, y, Pen.THIN_MM);
             }
             return;
         }
-        pen.text(x + 0.285 * width, top, 0.3 * width, false, Pen.TEXT_PT, position.length());
-        pen.text(x + 0.59 * width, top, 0.41 * width, position.isMoved(), Pen.SMALL_PT, position.turned());
+        pen.text(x + length, top, turned - length - 0.01 * width, false, Pen.TEXT_PT, position.length());
+        pen.text(x + turned, top, width - turned, position.isMoved(), Pen.SMALL_PT, position.turned());
     }
 }

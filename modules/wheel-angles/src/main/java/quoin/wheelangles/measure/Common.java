@@ -20,7 +20,7 @@ import quoin.mechanics.WheelAngles;
     "common.frontTotal=Front total", "common.rearTotal=Rear total", "common.thrust=Thrust, + left",
     "# {0} - angle", "common.thrustLeft=the rear axle drives {0} to the left of the centre line",
     "# {0} - angle", "common.thrustRight=the rear axle drives {0} to the right of the centre line",
-    "# {0} - LF angle", "# {1} - RF angle", "common.toThrustLine=from the thrust line the front wheels toe {0} (LF) and {1} (RF)",
+    "# {0} - LF angle", "# {1} - RF angle", "# {2} - first corner", "# {3} - second corner", "common.toThrustLine=from the thrust line the front wheels toe {0} ({2}) and {1} ({3})",
     "# {0} - wheel", "# {1} - angle", "common.runOut={0} differs by {1} half a turn later, which is run-out of the rim; the mean counts"})
 final class Common {
 
@@ -64,7 +64,8 @@ final class Common {
             String size = say.deg(Math.abs(thrust));
             PerCorner<Double> line = WheelAngles.toeToThrustLineDeg(toeDeg);
             to.says(thrust > 0 ? Bundle.common_thrustLeft(size) : Bundle.common_thrustRight(size));
-            to.hints(Bundle.common_toThrustLine(say.signedDeg(line.lf()), say.signedDeg(line.rf())));
+            to.hints(Bundle.common_toThrustLine(say.signedDeg(line.lf()), say.signedDeg(line.rf()), Corner.LF.words(),
+                    Corner.RF.words()));
         }
     }
 }

@@ -29,7 +29,7 @@ import quoin.quantities.Dimension;
     "# {0} - angle", "cords.leftSkew=left cord skew {0}", "# {0} - angle", "cords.rightSkew=right cord skew {0}",
     "# {0} - sentence", "cords.in={0}, closer to the car in front", "# {0} - sentence", "cords.out={0}, farther from the car in front",
     "# {0} - length", "cords.equalGaps=equal gaps would tilt the cords here, as the tracks differ by {0}; the arithmetic allows for it",
-    "cords.setback=Setback, + LF ahead"})
+    "# {0} - corner", "cords.setback=Setback, + {0} ahead"})
 final class CordToe implements Method {
 
     private static final String CORDS = "cords";
@@ -114,7 +114,8 @@ final class CordToe implements Method {
             add(to, figures, corner, result.toeInDeg().get(corner));
         }
         Common.totals(to, figures.wording(), figures.setting(), result.toeInDeg());
-        to.add(Outcome.Result.angle(Bundle.cords_setback(), WheelAngles.setbackDeg(toe.setbackMm(), track.front()), track.front()));
+        to.add(Outcome.Result.angle(Bundle.cords_setback(Corner.LF.words()), WheelAngles.setbackDeg(toe.setbackMm(), track.front()),
+                track.front()));
         skew(to, figures, Bundle::cords_leftSkew, result.splayDeg().left());
         skew(to, figures, Bundle::cords_rightSkew, result.splayDeg().right());
         double trackDifference = Math.abs(track.front() - track.rear());

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.Axle;
+import quoin.car.Corner;
 import quoin.car.PerAxle;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
@@ -16,9 +17,13 @@ import quoin.mechanics.WheelPlan;
     "diagonals.signs=Plumb bobs from the four hubs to marks on the floor; tape between the marks, six lengths. "
             + "Setback plus = the left wheel is ahead of the right one.",
     "diagonals.caution=Wheels straight, car settled and chocked; never under a car that only a jack holds.",
-    "diagonals.table=Tape between the marks", "diagonals.frontTrack=Front track, LF to RF", "diagonals.rearTrack=Rear track, LR to RR",
-    "diagonals.left=Left wheelbase, LF to LR", "diagonals.right=Right wheelbase, RF to RR",
-    "diagonals.one=Diagonal LF to RR", "diagonals.other=Diagonal RF to LR",
+    "diagonals.table=Tape between the marks",
+    "# {0} - first corner", "# {1} - second corner", "diagonals.frontTrack=Front track, {0} to {1}",
+    "# {0} - first corner", "# {1} - second corner", "diagonals.rearTrack=Rear track, {0} to {1}",
+    "# {0} - first corner", "# {1} - second corner", "diagonals.left=Left wheelbase, {0} to {1}",
+    "# {0} - first corner", "# {1} - second corner", "diagonals.right=Right wheelbase, {0} to {1}",
+    "# {0} - first corner", "# {1} - second corner", "diagonals.one=Diagonal {0} to {1}",
+    "# {0} - first corner", "# {1} - second corner", "diagonals.other=Diagonal {0} to {1}",
     "diagonals.wheelbaseLeft=Wheelbase left", "diagonals.wheelbaseRight=Wheelbase right",
     "diagonals.frontSetback=Front setback", "diagonals.rearSetback=Rear setback",
     "diagonals.frontAngle=Front, as an angle", "diagonals.rearAngle=Rear, as an angle",
@@ -60,10 +65,13 @@ final class Diagonals implements Method {
 
     @Override
     public List<Table> tables(Setting setting, Map<String, String> chosen) {
-        return List.of(Table.of(Bundle.diagonals_table(), List.of(), line("track.FRONT", Bundle.diagonals_frontTrack()),
-                line("track.REAR", Bundle.diagonals_rearTrack()), line("wheelbase.left", Bundle.diagonals_left()),
-                line("wheelbase.right", Bundle.diagonals_right()), line("diagonal.LF-RR", Bundle.diagonals_one()),
-                line("diagonal.RF-LR", Bundle.diagonals_other())));
+        return List.of(Table.of(Bundle.diagonals_table(), List.of(), line("track.FRONT",
+                Bundle.diagonals_frontTrack(Corner.LF.words(), Corner.RF.words())),
+                line("track.REAR", Bundle.diagonals_rearTrack(Corner.LR.words(), Corner.RR.words())), line("wheelbase.left",
+                        Bundle.diagonals_left(Corner.LF.words(), Corner.LR.words())),
+                line("wheelbase.right", Bundle.diagonals_right(Corner.RF.words(), Corner.RR.words())), line("diagonal.LF-RR",
+                        Bundle.diagonals_one(Corner.LF.words(), Corner.RR.words())),
+                line("diagonal.RF-LR", Bundle.diagonals_other(Corner.RF.words(), Corner.LR.words()))));
     }
 
     private static Table.Line line(String key, String name) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.Axle;
+import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.mechanics.TurnToeOut;
@@ -17,7 +18,8 @@ import quoin.quantities.Dimension;
     "turns.signs=Front wheels on turn plates at zero straight ahead. Steer until the outer wheel stands at 10°, read the inner one; then the other way. "
             + "Plus: the inner wheel steers more.",
     "turns.caution=Wheels turn on plates: car chocked, hands out of the rim.",
-    "turns.table=Plates from straight ahead, without a sign", "turns.leftWheel=LF plate", "turns.rightWheel=RF plate",
+    "turns.table=Plates from straight ahead, without a sign", "# {0} - corner", "turns.leftWheel={0} plate",
+    "# {0} - corner", "turns.rightWheel={0} plate",
     "turns.toLeft=Steered left", "turns.toRight=Steered right", "turns.car=The car",
     "turns.track=Between the steering axes, or track",
     "turns.left=Left turn toe-out", "turns.right=Right turn toe-out",
@@ -56,7 +58,8 @@ final class ToeOutOnTurns implements Method {
 
     @Override
     public List<Table> tables(Setting setting, Map<String, String> chosen) {
-        return List.of(Table.of(Bundle.turns_table(), List.of(Bundle.turns_leftWheel(), Bundle.turns_rightWheel()),
+        return List.of(Table.of(Bundle.turns_table(), List.of(Bundle.turns_leftWheel(Corner.LF.words()),
+                Bundle.turns_rightWheel(Corner.RF.words())),
                 turn(ReadingId.LEFT, Bundle.turns_toLeft()), turn(ReadingId.RIGHT, Bundle.turns_toRight())),
                 Table.of(Bundle.turns_car(), List.of(),
                         Table.Line.of(Bundle.turns_track(), Field.known("track", Bundle.turns_track(), Dimension.LENGTH, setting.trackMm(Axle.FRONT))),
@@ -65,8 +68,9 @@ final class ToeOutOnTurns implements Method {
     }
 
     private static Table.Line turn(String side, String name) {
-        return Table.Line.of(name, Field.read(side + ".LF", Common.name(name, Bundle.turns_leftWheel()), Instrument.TURN_PLATE),
-                Field.read(side + ".RF", Common.name(name, Bundle.turns_rightWheel()), Instrument.TURN_PLATE));
+        return Table.Line.of(name, Field.read(side + ".LF", Common.name(name, Bundle.turns_leftWheel(Corner.LF.words())),
+                Instrument.TURN_PLATE),
+                Field.read(side + ".RF", Common.name(name, Bundle.turns_rightWheel(Corner.RF.words())), Instrument.TURN_PLATE));
     }
 
     @Override

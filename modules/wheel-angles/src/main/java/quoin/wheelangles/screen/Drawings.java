@@ -13,7 +13,8 @@ import quoin.wheelangles.screen.Sketch.Place;
     "drawing.topOut=+ top outboard", "drawing.gauge=gauge", "drawing.pad=pad", "drawing.slope=+ left side higher",
     "drawing.top=top", "drawing.bottom=bottom", "drawing.chord=chord", "drawing.plumbPlus=plus: bottom larger than top",
     "drawing.plateLeft=left", "drawing.plateRight=right", "drawing.caster=+ caster", "drawing.kpi=+ KPI", "drawing.rearward=rearward",
-    "drawing.inboard=inboard", "drawing.fromSide=LF from its left", "drawing.fromBehind=LF from behind", "drawing.fromAbove=LF from above",
+    "drawing.inboard=inboard", "# {0} - corner", "drawing.fromSide={0} from its left",
+    "# {0} - corner", "drawing.fromBehind={0} from behind", "# {0} - corner", "drawing.fromAbove={0} from above",
     "drawing.setbackPlus=+ left ahead", "drawing.inner=inner", "drawing.outer=outer", "drawing.leftTurn=steered left"})
 final class Drawings {
 
@@ -113,17 +114,17 @@ final class Drawings {
     }
 
     private static void sweep(Sketch s) {
-        s.text(20, 2, Bundle.drawing_fromAbove(), Place.BELOW);
+        s.text(20, 2, Bundle.drawing_fromAbove(Corner.LF.words()), Place.BELOW);
         s.circle(20, 34, 14);
         s.box(20, 34, 6, 24, -20, false).box(20, 34, 6, 24, 20, false).box(20, 34, 6, 24, 0, true);
         s.guide(20, 14, 20, 58);
         s.angle("LF.leftPlate", 20, 34, 17, 0, -20, "", Place.ABOVE).text(15, 15, Bundle.drawing_plateLeft(), Place.LEFT);
         s.angle("LF.rightPlate", 20, 34, 17, 0, 20, "", Place.ABOVE).text(25, 15, Bundle.drawing_plateRight(), Place.RIGHT);
-        s.text(54, 2, Bundle.drawing_fromSide(), Place.BELOW);
+        s.text(54, 2, Bundle.drawing_fromSide(Corner.LF.words()), Place.BELOW);
         s.circle(54, 38, 13).guide(54, 14, 54, 56).line(49, 58, 60.5, 14);
         s.angle("", 54, 38, 20, 0, 15, "", Place.ABOVE).text(54, 11, Bundle.drawing_caster(), Place.ON);
         s.arrow(46, 58, 40, 58).text(40, 58, Bundle.drawing_front(), Place.LEFT);
-        s.text(85, 2, Bundle.drawing_fromBehind(), Place.BELOW);
+        s.text(85, 2, Bundle.drawing_fromBehind(Corner.LF.words()), Place.BELOW);
         s.box(80, 38, 6, 26, 0, true).guide(86, 14, 86, 56).line(81, 57, 90, 14);
         s.angle("", 86, 38, 20, 0, 11, "", Place.ABOVE).text(86, 11, Bundle.drawing_kpi(), Place.ON);
         s.floor(70, 52, 98, 52);

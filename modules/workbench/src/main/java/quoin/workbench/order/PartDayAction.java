@@ -93,7 +93,7 @@ public final class PartDayAction implements ActionListener {
         jobs.setSelectedIndex(current.partDay().isPresent() ? jobs.getItemCount() - 1 : 0);
         jobs.addActionListener(e -> choose((Job) jobs.getSelectedItem(), stages));
         WrapText explain = new WrapText(Bundle.part_explain());
-        wrap(explain);
+        explain.wide(COLUMNS * 2);
         JPanel form = Looks.column(explain, Looks.label(Bundle.part_job(), 1, Font.BOLD), jobs, Looks.label(Bundle.part_stages(), 1, Font.BOLD),
                 Looks.column(lines.toArray(Component[]::new)), Looks.label(Bundle.part_words(), 1, Font.BOLD), words);
         current.partDay().filter(p -> day.day().closed().isEmpty()).ifPresent(p -> {
@@ -101,18 +101,12 @@ public final class PartDayAction implements ActionListener {
             close.setSelected(false);
             form.add(close);
             WrapText open = new WrapText(Bundle.part_close(String.join("; ", p.notProved())));
-            wrap(open);
+            open.wide(COLUMNS * 2);
             open.setAlignmentX(Component.LEFT_ALIGNMENT);
             form.add(open);
         });
         form.setBorder(Looks.padding(1, 1));
         return form;
-    }
-
-    /** As wide as the dialog, and as high as its lines then are. */
-    private static void wrap(WrapText text) {
-        text.setColumns(COLUMNS * 2);
-        text.setSize(text.getPreferredSize().width, Short.MAX_VALUE);
     }
 
     private static List<Job> jobs(List<Stage> stages) {

@@ -1,21 +1,19 @@
 package quoin.workbench.units;
 
 import java.io.File;
-import org.openide.modules.ModuleInstall;
 import org.openide.modules.Places;
-import quoin.workbench.theme.ThemeAtStart;
 
 /**
- * Sets the look before the first window and the language before the first menu is made. A language named on the command line, {@code --locale de}, goes before the
- * one that was chosen.
+ * Speaks the chosen language and names the corners as chosen. A language named on the command line, {@code --locale de}, goes
+ * before the one that was chosen.
  */
-public final class LanguageAtStart extends ModuleInstall {
+public final class LanguageAtStart {
 
-    private static final long serialVersionUID = 1L;
+    private LanguageAtStart() {
+    }
 
-    @Override
-    public void validate() {
-        ThemeAtStart.settle();
+    /** Called while the modules are looked at, before the first menu is made. */
+    public static void settle() {
         File userFolder = Places.getUserDirectory();
         if (userFolder != null) {
             LanguageChoice choice = LanguageChoice.load(LanguageChoice.file(userFolder.toPath()));

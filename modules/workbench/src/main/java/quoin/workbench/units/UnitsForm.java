@@ -44,6 +44,7 @@ final class UnitsForm extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private static final Map<Dimension, List<Unit>> CHOICES = choices();
+    private static final int COLUMNS = 36;
 
     private final transient Map<Dimension, JComboBox<String>> units = new LinkedHashMap<>();
     private final JComboBox<String> angle = new JComboBox<>(new String[] {Bundle.units_degrees(), Bundle.units_minutes()});
@@ -79,10 +80,10 @@ final class UnitsForm extends JPanel {
         row(Bundle.units_language(), language);
         cornerNames.setSelectedIndex(corners.indexOf(chosen.corners()));
         row(Bundle.units_corners(), cornerNames);
-        below(example);
-        below(new WrapText(Bundle.units_nextStart()));
-        below(new WrapText(Bundle.units_hint()));
         showExample();
+        below(example.wide(COLUMNS));
+        below(new WrapText(Bundle.units_nextStart()).wide(COLUMNS));
+        below(new WrapText(Bundle.units_hint()).wide(COLUMNS));
     }
 
     /** A language by its own name, so that whoever cannot read this one finds his. */
