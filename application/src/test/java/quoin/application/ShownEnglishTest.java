@@ -40,7 +40,6 @@ class ShownEnglishTest {
             Map.entry("setup-sheet/quoin/setupsheet/page/Face", "a jar lacks its typeface: a fault of the program"),
             Map.entry("command-line/", "answers do not depend on the language"),
             Map.entry("rehearsal/quoin/rehearsal/Ouzel23", DEMO),
-            Map.entry("adjustment/quoin/adjustment/PlanReach", "a finding in English for tests; PlanWords says it to people"),
             Map.entry("adjustment/quoin/adjustment/StepAdjuster", "toString, for whoever mends the program"),
             Map.entry("quantities/quoin/quantities/Unit", TYPED),
             Map.entry("car/quoin/car/Assumptions", STORED),
