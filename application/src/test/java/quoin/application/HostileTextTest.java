@@ -73,6 +73,7 @@ class HostileTextTest {
         server.setSoTimeout(LONGEST_SILENCE_MS);
         markup = "<html><b>x</b><img src='http://127.0.0.1:" + server.getLocalPort() + "/x'>";
         Car car = hostile();
+        System.setProperty("quoin.library", root.toString());
         Library library = new Library(root);
         library.save(car);
         Built.onEventThread(() -> {
@@ -162,7 +163,7 @@ class HostileTextTest {
             });
         }
         assertEquals(Set.of(), laidOut);
-        assertTrue(seen.size() >= 5, "the text was seen in too few windows to mean anything: " + seen);
+        assertTrue(seen.size() >= 4, "in too few windows does anything begin with the text: " + seen);
         boolean fetched = true;
         try {
             server.accept().close();
@@ -215,7 +216,7 @@ class HostileTextTest {
         }
         String text = shown instanceof JLabel label ? label.getText() : shown instanceof AbstractButton button ? button.getText()
                 : shown instanceof JTextComponent words ? words.getText() : "";
-        if (text != null && text.contains(markup)) {
+        if (text != null && text.startsWith(markup)) {
             seen.add(where.replaceAll(" .*", ""));
         }
         boolean wraps = Boolean.FALSE.equals(shown.getClientProperty("html.disable")) && (text == null || !text.contains(markup));
