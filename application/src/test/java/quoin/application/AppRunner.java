@@ -141,7 +141,7 @@ final class AppRunner implements AutoCloseable {
         return new ApplicationLog(Files.exists(file) ? text(file) : "");
     }
 
-    /** Ids of the windows in the middle in the order of their tabs, as written down when the application ended. */
+    /** Ids of the windows in the middle, open or closed, in the order of their tabs, as written down when the application ended. */
     List<String> tabs() {
         Matcher order = TABS.matcher(text(home.resolve("settings/config/Windows2Local/Modes/.nbattrs")));
         return order.find() ? List.of(order.group(1).split("/")) : List.of();
