@@ -1,5 +1,6 @@
 package quoin.mechanics;
 
+import quoin.quantities.NotTakenException;
 import quoin.quantities.Phrase;
 import quoin.quantities.Texts;
 
@@ -7,21 +8,20 @@ import quoin.quantities.Texts;
  * An input that no car can have: missing, not finite, or outside the physically possible. The field is a path in the
  * spelling of the calculator's request files, for example {@code corners.LF.springRate_N_per_mm}.
  */
-public final class InvalidInputException extends IllegalArgumentException {
+public final class InvalidInputException extends NotTakenException {
     private static final long serialVersionUID = 1L;
 
     private static final Texts TEXTS = Texts.of(InvalidInputException.class);
 
     private final String field;
-    private final transient Phrase words;
 
     /**
      * @param field path of the field
      * @param words what is wrong and what would be right; said after the field, without a full stop
      */
     public InvalidInputException(String field, Phrase words) {
+        super(words);
         this.field = field;
-        this.words = words;
     }
 
     /** Refusal of a figure that had to be greater than zero. */
@@ -37,18 +37,6 @@ public final class InvalidInputException extends IllegalArgumentException {
     /** Path of the refused field. */
     public String field() {
         return field;
-    }
-
-    /** The words in English. */
-    @Override
-    public String getMessage() {
-        return words.english();
-    }
-
-    /** The words in the language of the program. */
-    @Override
-    public String getLocalizedMessage() {
-        return words.toString();
     }
 
     @Override

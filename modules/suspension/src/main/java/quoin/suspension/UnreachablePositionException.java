@@ -1,16 +1,16 @@
 package quoin.suspension;
 
 import java.util.Locale;
+import quoin.quantities.NotTakenException;
 import quoin.quantities.Phrase;
 import quoin.quantities.Texts;
 
 /** A position that the linkage cannot be moved to: the nearest one on the way that it reached is told. */
-public final class UnreachablePositionException extends IllegalArgumentException {
+public final class UnreachablePositionException extends NotTakenException {
     private static final long serialVersionUID = 1L;
 
     private static final Texts TEXTS = Texts.of(UnreachablePositionException.class);
 
-    private final transient Phrase words;
     private final double travelMm;
     private final double rackLeftMm;
     private final double reachedTravelMm;
@@ -18,8 +18,8 @@ public final class UnreachablePositionException extends IllegalArgumentException
 
     /** @param why what stands in the way, said after a colon */
     public UnreachablePositionException(WheelPosition wanted, WheelPosition reached, Phrase why) {
-        words = TEXTS.phrase("unreachable", mm(wanted.travelMm()), mm(wanted.rackLeftMm()), why, mm(reached.travelMm()),
-                mm(reached.rackLeftMm()));
+        super(TEXTS.phrase("unreachable", mm(wanted.travelMm()), mm(wanted.rackLeftMm()), why, mm(reached.travelMm()),
+                mm(reached.rackLeftMm())));
         travelMm = wanted.travelMm();
         rackLeftMm = wanted.rackLeftMm();
         reachedTravelMm = reached.travelMm();
@@ -28,18 +28,6 @@ public final class UnreachablePositionException extends IllegalArgumentException
 
     private static double mm(double figure) {
         return Double.parseDouble(String.format(Locale.ROOT, "%.4g", figure));
-    }
-
-    /** What cannot be reached, why, and how far it gets, in English. */
-    @Override
-    public String getMessage() {
-        return words.english();
-    }
-
-    /** The same in the language of the program. */
-    @Override
-    public String getLocalizedMessage() {
-        return words.toString();
     }
 
     /** The position asked for. */
