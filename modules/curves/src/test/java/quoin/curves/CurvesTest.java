@@ -116,7 +116,7 @@ class CurvesTest {
         parameters.remove("wheelCentre");
         AxleGeometry.Missing incomplete = AxleGeometry.of(rear(car, new SuspensionChoice(whole.typeId(), parameters)), Axle.REAR, TYPES)
                 .missing().orElseThrow();
-        assertEquals(new AxleGeometry.Missing(AxleGeometry.Reason.INCOMPLETE, "wheelCentre is missing"), incomplete);
+        assertEquals(new AxleGeometry.Missing(AxleGeometry.Reason.INCOMPLETE, "Wheel centre is missing"), incomplete);
         parameters.put("wheelCentre", "0 -720 280");
         assertEquals(AxleGeometry.Reason.IMPOSSIBLE, AxleGeometry.of(rear(car, new SuspensionChoice(whole.typeId(), parameters)),
                 Axle.REAR, TYPES).missing().orElseThrow().reason());
