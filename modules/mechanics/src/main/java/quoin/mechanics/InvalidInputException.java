@@ -24,6 +24,16 @@ public final class InvalidInputException extends NotTakenException {
         this.field = field;
     }
 
+    /**
+     * For a module from outside that speaks one language.
+     *
+     * @param field path of the field
+     * @param words what is wrong and what would be right; said after the field, without a full stop
+     */
+    public InvalidInputException(String field, String words) {
+        this(field, Phrase.same(words));
+    }
+
     /** Refusal of a figure that had to be greater than zero. */
     public static InvalidInputException notPositive(String field, double value) {
         return new InvalidInputException(field, TEXTS.phrase("mustBeGreaterThanZero", value));

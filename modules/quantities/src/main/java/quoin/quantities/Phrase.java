@@ -2,20 +2,26 @@ package quoin.quantities;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 
 /**
  * A text with its arguments, not yet said: in the language of the program where a person reads it, in English where it goes
  * into a file or an answer that must not depend on the language. Arguments may be phrases themselves, or exceptions.
  */
 public final class Phrase {
-    private final Texts texts;
-    private final String key;
-    private final List<Object> arguments;
+    private final Function<Locale, String> words;
+
+    private Phrase(Function<Locale, String> words) {
+        this.words = words;
+    }
 
     Phrase(Texts texts, String key, List<Object> arguments) {
-        this.texts = texts;
-        this.key = key;
-        this.arguments = arguments;
+        this(language -> texts.in(language, key, arguments));
+    }
+
+    /** Words that are the same in every language: those of a module from outside that speaks only one. */
+    public static Phrase same(String words) {
+        return new Phrase(language -> words);
     }
 
     public String english() {
@@ -23,7 +29,7 @@ public final class Phrase {
     }
 
     String in(Locale language) {
-        return texts.in(language, key, arguments);
+        return words.apply(language);
     }
 
     /** Said in the language of the program. */

@@ -87,4 +87,10 @@ class TextsTest {
     void aTextThatIsNotThereIsAFault() {
         assertThrows(MissingResourceException.class, () -> texts.say("no.such.text"));
     }
+
+    @Test
+    void wordsOfOneLanguageAreTheSameInAll() {
+        assertEquals("must be inboard", Phrase.same("must be inboard").english());
+        assertEquals("must be inboard", Phrase.same("must be inboard").in(Locale.GERMAN));
+    }
 }
