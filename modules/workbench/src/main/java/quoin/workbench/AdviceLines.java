@@ -22,14 +22,22 @@ final class AdviceLines extends JPanel {
     record Line(Mark mark, String words, boolean strong) {
     }
 
+    private final transient BuiltFrom built = new BuiltFrom();
+
     AdviceLines() {
         super(new BorderLayout());
         setOpaque(false);
     }
 
     void show(Optional<RoundAdvice> advice) {
+        List<Line> lines = advice.map(AdviceLines::lines).orElse(List.of());
+        if (!built.isNew(lines)) {
+            return;
+        }
         removeAll();
-        advice.map(AdviceLines::lines).ifPresent(lines -> add(Looks.column(lines.stream().map(AdviceLines::line).toArray(JPanel[]::new))));
+        if (!lines.isEmpty()) {
+            add(Looks.column(lines.stream().map(AdviceLines::line).toArray(JPanel[]::new)));
+        }
         setVisible(advice.isPresent());
         revalidate();
         repaint();

@@ -3,7 +3,9 @@ package quoin.workbench;
 import java.awt.BorderLayout;
 import java.awt.Font;
 import java.awt.GridLayout;
+import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
@@ -24,18 +26,28 @@ public final class CornerBlock extends JPanel {
     public record Cell(String figure, String below, VerdictWords verdict) {
     }
 
+    /** A corner by its name, as that is chosen. */
+    private record Named(String name, Cell content) {
+    }
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient BuiltFrom built = new BuiltFrom();
+
     public CornerBlock() {
         super(new BorderLayout(0, Looks.em(0.2)));
         setOpaque(false);
     }
 
     public void show(Function<Corner, Cell> cells) {
+        List<Named> corners = Stream.of(Corner.values()).map(c -> new Named(c.words(), cells.apply(c))).toList();
+        if (!built.isNew(corners)) {
+            return;
+        }
         removeAll();
         JPanel block = new JPanel(new GridLayout(2, 2, Looks.em(0.6), Looks.em(0.6)));
         block.setOpaque(false);
-        for (Corner corner : Corner.values()) {
-            block.add(cell(corner, cells.apply(corner)));
-        }
+        corners.forEach(c -> block.add(cell(c.name(), c.content())));
         JLabel front = Looks.label(Bundle.block_front(), 0.95, Font.PLAIN);
         front.setHorizontalAlignment(SwingConstants.CENTER);
         add(front, BorderLayout.NORTH);
@@ -44,10 +56,10 @@ public final class CornerBlock extends JPanel {
         repaint();
     }
 
-    private static JPanel cell(Corner corner, Cell content) {
+    private static JPanel cell(String corner, Cell content) {
         JPanel cell = new JPanel(new BorderLayout(Looks.em(0.6), 0));
         cell.setBorder(Looks.frame(0.5));
-        JLabel name = Looks.label(corner.words(), Looks.HEADING, Font.BOLD);
+        JLabel name = Looks.label(corner, Looks.HEADING, Font.BOLD);
         name.setVerticalAlignment(SwingConstants.TOP);
         JLabel figure = Looks.figure(content.figure());
         JLabel below = Looks.label(content.below(), 1.05, Font.PLAIN);
@@ -62,7 +74,7 @@ public final class CornerBlock extends JPanel {
         if (!content.verdict().word().isEmpty()) {
             cell.add(verdict, BorderLayout.SOUTH);
         }
-        cell.getAccessibleContext().setAccessibleName(Bundle.block_spoken(corner.words(), content.figure(), content.below()));
+        cell.getAccessibleContext().setAccessibleName(Bundle.block_spoken(corner, content.figure(), content.below()));
         return cell;
     }
 }

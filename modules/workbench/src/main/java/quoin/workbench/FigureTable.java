@@ -38,6 +38,10 @@ public final class FigureTable extends JPanel {
         }
     }
 
+    private static final long serialVersionUID = 1L;
+
+    private final transient BuiltFrom built = new BuiltFrom();
+
     public FigureTable() {
         super(new BorderLayout());
         setOpaque(false);
@@ -51,6 +55,9 @@ public final class FigureTable extends JPanel {
     }
 
     public void show(List<Line> lines) {
+        if (!built.isNew(List.copyOf(lines))) {
+            return;
+        }
         removeAll();
         JPanel table = new JPanel(new GridBagLayout());
         table.setOpaque(false);

@@ -17,24 +17,36 @@ import quoin.workflow.spi.Finding;
     "# {0} - words", "# {1} - value", "finding.suggested={0} Did you mean {1}?"})
 public final class FindingsList extends JPanel {
 
+    private static final long serialVersionUID = 1L;
+
+    private final transient BuiltFrom built = new BuiltFrom();
+
+    /** One line: how grave, and the whole words. */
+    private record Line(Finding.Level level, String words) {
+    }
+
     public FindingsList() {
         super(new BorderLayout());
         setOpaque(false);
     }
 
     public void show(List<Finding> findings, ReadingFormat format) {
+        List<Line> lines = findings.stream().sorted((a, b) -> b.level().compareTo(a.level()))
+                .map(f -> new Line(f.level(), words(f, format))).toList();
+        if (!built.isNew(lines)) {
+            return;
+        }
         removeAll();
-        if (findings.isEmpty()) {
+        if (lines.isEmpty()) {
             add(new WrapText(Bundle.finding_none()));
         } else {
-            add(Looks.column(findings.stream().sorted((a, b) -> b.level().compareTo(a.level()))
-                    .map(f -> line(f, format)).toArray(JPanel[]::new)));
+            add(Looks.column(lines.stream().map(FindingsList::line).toArray(JPanel[]::new)));
         }
         revalidate();
         repaint();
     }
 
-    private static JPanel line(Finding finding, ReadingFormat format) {
+    private static JPanel line(Line finding) {
         JPanel line = new JPanel(new BorderLayout(Looks.em(0.4), 0));
         line.setBorder(Looks.padding(0.1, 0));
         JLabel mark = new JLabel();
@@ -42,7 +54,7 @@ public final class FindingsList extends JPanel {
         mark.setVerticalAlignment(SwingConstants.TOP);
         line.add(mark, BorderLayout.LINE_START);
         int style = finding.level() == Finding.Level.ERROR ? Font.BOLD : Font.PLAIN;
-        line.add(new WrapText(words(finding, format), 1, style), BorderLayout.CENTER);
+        line.add(new WrapText(finding.words(), 1, style), BorderLayout.CENTER);
         return line;
     }
 

@@ -13,6 +13,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
+import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.workflow.CornerMove;
@@ -33,6 +34,14 @@ import quoin.workflow.RoundPlan;
     "# {0} - then", "# {1} - now", "plan.probability=All targets met afterwards: {0} % likely; as it stands: {1} %."})
 public final class PlanTable extends JPanel {
 
+    private static final long serialVersionUID = 1L;
+
+    private final transient BuiltFrom built = new BuiltFrom();
+
+    /** Everything that is shown is made of this. */
+    private record Content(RoundPlan plan, boolean old, boolean withChance, Car car, DisplayUnits units) {
+    }
+
     public PlanTable() {
         super(new BorderLayout(0, Looks.em(0.6)));
         setOpaque(false);
@@ -44,6 +53,9 @@ public final class PlanTable extends JPanel {
      * @param withChance whether to say how likely everything is inside now and afterwards, where nothing beside it says so
      */
     public void show(RoundPlan plan, DaySnapshot day, boolean withChance) {
+        if (!built.isNew(new Content(plan, plan.revision() != day.day().revision(), withChance, day.car(), day.units()))) {
+            return;
+        }
         removeAll();
         fill(plan, day, withChance);
         revalidate();

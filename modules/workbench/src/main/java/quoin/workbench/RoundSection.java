@@ -44,7 +44,7 @@ public final class RoundSection {
     private final TurnsForm turns;
     private final JPanel planPart = new JPanel(new BorderLayout());
     private final JPanel lastPart = new JPanel(new BorderLayout());
-    private LastShown lastShown;
+    private final BuiltFrom lastBuilt = new BuiltFrom();
 
     /** What the table of the last round was made from; most entries leave it as it is. */
     private record LastShown(Optional<LastRound> last, DisplayUnits units, Car car) {
@@ -132,11 +132,9 @@ public final class RoundSection {
 
     private void showLast(DaySnapshot day) {
         Optional<LastRound> last = current.lastRound();
-        LastShown wanted = new LastShown(last, day.units(), day.car());
-        if (wanted.equals(lastShown)) {
+        if (!lastBuilt.isNew(new LastShown(last, day.units(), day.car()))) {
             return;
         }
-        lastShown = wanted;
         lastPart.removeAll();
         if (last.isEmpty()) {
             lastPart.add(new WrapText(Bundle.section_noRound()), BorderLayout.CENTER);
