@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.CancellationException;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JRadioButton;
@@ -144,9 +143,7 @@ final class AimsPanel extends JPanel {
             Map<CrossGoal, Cost> found = new LinkedHashMap<>();
             for (int i = 0; i < aims.size(); i++) {
                 double share = (double) i / aims.size();
-                if (!watch.goesOn(share)) {
-                    throw new CancellationException("another question, or stopped");
-                }
+                watch.orGiveUp(share);
                 Aim aim = aims.get(i);
                 Aims.cost(day, aim, tolerance, () -> !watch.goesOn(share)).ifPresent(c -> found.put(aim.goal(), c));
             }

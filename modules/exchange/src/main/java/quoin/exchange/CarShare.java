@@ -12,8 +12,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CancellationException;
-import java.util.function.DoublePredicate;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.openide.util.NbBundle.Messages;
@@ -22,6 +20,7 @@ import quoin.logbook.CarFile;
 import quoin.logbook.DayInfo;
 import quoin.logbook.Journal;
 import quoin.logbook.Library;
+import quoin.mechanics.SearchWatch;
 
 /** Puts a car with its days into one file: a zip of the plain files with a list of them. */
 @Messages({
@@ -46,22 +45,22 @@ public final class CarShare {
      * @throws ShareException where it cannot be written
      */
     public static int write(Library library, String carId, String from, Path file, Clock clock) {
-        return write(library, carId, from, file, clock, share -> true);
+        return write(library, carId, from, file, clock, SearchWatch.NONE);
     }
 
     /**
      * The same, watched.
      *
-     * @param watch told how far it is, 0 to 1; false gives it up with a {@link CancellationException}, and nothing is written
+     * @param watch told how far it is; where it gives up, nothing is written
      */
-    public static int write(Library library, String carId, String from, Path file, Clock clock, DoublePredicate watch) {
+    public static int write(Library library, String carId, String from, Path file, Clock clock, SearchWatch watch) {
         Car car = library.car(carId);
         Map<String, byte[]> contents = new LinkedHashMap<>();
         try {
             contents.put(Manifest.CAR_FILE, CarFile.toText(car).getBytes(StandardCharsets.UTF_8));
             List<DayInfo> days = library.days(carId);
             for (DayInfo day : days) {
-                goOn(watch, READING * contents.size() / (days.size() + 1));
+                watch.orGiveUp(READING * contents.size() / (days.size() + 1));
                 contents.put("days/" + day.id() + "/" + Journal.FILE, wholeLines(Files.readAllBytes(day.folder().resolve(Journal.FILE))));
             }
             List<Manifest.Item> items = new ArrayList<>();
@@ -80,18 +79,12 @@ public final class CarShare {
         return contents.size() - 1;
     }
 
-    private static void goOn(DoublePredicate watch, double share) {
-        if (!watch.test(share)) {
-            throw new CancellationException("given up");
-        }
-    }
-
-    private static void zip(Path file, Manifest manifest, Map<String, byte[]> contents, DoublePredicate watch) throws IOException {
+    private static void zip(Path file, Manifest manifest, Map<String, byte[]> contents, SearchWatch watch) throws IOException {
         try (OutputStream out = Files.newOutputStream(file); ZipOutputStream zip = new ZipOutputStream(out)) {
             put(zip, Manifest.FILE, manifest.write());
             int done = 0;
             for (Map.Entry<String, byte[]> one : contents.entrySet()) {
-                goOn(watch, READING + (1 - READING) * done++ / contents.size());
+                watch.orGiveUp(READING + (1 - READING) * done++ / contents.size());
                 put(zip, one.getKey(), one.getValue());
             }
         }

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.concurrent.CancellationException;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import org.openide.NotifyDescriptor;
 import org.openide.awt.ActionID;
@@ -83,9 +82,7 @@ public final class ImportReadingsAction implements ActionListener {
         }
         Waiting.until(Bundle.import_recording(settings.size()), watch -> {
             for (int i = 0; i < settings.size(); i++) {
-                if (!watch.test((double) i / settings.size())) {
-                    throw new CancellationException("stopped");
-                }
+                watch.orGiveUp((double) i / settings.size());
                 Map<ReadingId, Double> one = settings.get(i);
                 Waiting.onEventThread(() -> record(current, one, file));
             }

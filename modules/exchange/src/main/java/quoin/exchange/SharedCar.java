@@ -9,8 +9,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CancellationException;
-import java.util.function.DoublePredicate;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -22,6 +20,7 @@ import quoin.logbook.Header;
 import quoin.logbook.Journal;
 import quoin.logbook.JournalException;
 import quoin.logbook.Library;
+import quoin.mechanics.SearchWatch;
 
 /**
  * A car a friend has shared, read and checked but not yet taken in. Only the paths of a car and its days are ever looked at,
@@ -113,15 +112,15 @@ public final class SharedCar {
      * @throws ShareException where it could not be written; nothing of it is in the library then
      */
     public String importInto(Library library) {
-        return importInto(library, share -> true);
+        return importInto(library, SearchWatch.NONE);
     }
 
     /**
      * The same, watched.
      *
-     * @param watch told how far it is, 0 to 1; false gives it up with a {@link CancellationException}, and nothing of it is in the library
+     * @param watch told how far it is; where it gives up, nothing of it is in the library
      */
-    public String importInto(Library library, DoublePredicate watch) {
+    public String importInto(Library library, SearchWatch watch) {
         String name = Bundle.shared_name(CarShare.name(car.name()), from());
         String id = library.newId(name);
         Car renamed = car.withId(id, name);
@@ -133,9 +132,7 @@ public final class SharedCar {
                 CarFile.write(staging.resolve(Manifest.CAR_FILE), renamed);
                 int done = 0;
                 for (Map.Entry<String, byte[]> one : contents.entrySet()) {
-                    if (!watch.test((double) done++ / contents.size())) {
-                        throw new CancellationException("given up");
-                    }
+                    watch.orGiveUp((double) done++ / contents.size());
                     if (!one.getKey().equals(Manifest.CAR_FILE)) {
                         Path file = staging.resolve(one.getKey());
                         Files.createDirectories(file.getParent());

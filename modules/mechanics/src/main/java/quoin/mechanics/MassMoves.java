@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.CancellationException;
 import quoin.car.MassZone;
 import quoin.mechanics.MassPlacement.Scale;
 import quoin.mechanics.MassPlacement.Wish;
@@ -113,8 +112,8 @@ public final class MassMoves {
         int[] choice = new int[items.size()];
         double all = Math.pow(zones.size() + 1.0, items.size());
         for (long count = 0; next(choice, zones.size()); count++) {
-            if (count % CHOICES_BETWEEN_LOOKS == 0 && !watch.goesOn(count / all)) {
-                throw new CancellationException();
+            if (count % CHOICES_BETWEEN_LOOKS == 0) {
+                watch.orGiveUp(count / all);
             }
             Moved tried = solved(car, now, items, zones, choice, wish);
             if (better.compare(tried, best) < 0) {

@@ -12,7 +12,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -22,6 +21,7 @@ import org.openide.DialogDescriptor;
 import org.openide.DialogDisplayer;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.RequestProcessor;
+import quoin.mechanics.SearchWatch;
 
 /**
  * Work the racer waits for, such as writing a file, done beside the event thread. Quick work is not seen; for longer work a small
@@ -54,7 +54,7 @@ public final class Waiting<T> {
     /** On the event thread only; null while no window is needed. */
     private Shown window;
 
-    private Waiting(String words, Function<DoublePredicate, T> work, Function<JComponent, Shown> windows) {
+    private Waiting(String words, Function<SearchWatch, T> work, Function<JComponent, Shown> windows) {
         this.words = words;
         this.windows = windows;
         this.task = new FutureTask<>(() -> work.apply(this::goesOn));
@@ -69,11 +69,11 @@ public final class Waiting<T> {
      * @return what it gave; empty where it was stopped
      * @throws RuntimeException what the work ended with
      */
-    public static <T> Optional<T> until(String words, Function<DoublePredicate, T> work) {
+    public static <T> Optional<T> until(String words, Function<SearchWatch, T> work) {
         return until(words, work, ModalWindow::new);
     }
 
-    static <T> Optional<T> until(String words, Function<DoublePredicate, T> work, Function<JComponent, Shown> windows) {
+    static <T> Optional<T> until(String words, Function<SearchWatch, T> work, Function<JComponent, Shown> windows) {
         return new Waiting<>(words, work, windows).answer();
     }
 

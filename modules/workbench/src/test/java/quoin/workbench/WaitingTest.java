@@ -12,10 +12,10 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import javax.swing.Timer;
 import org.junit.jupiter.api.Test;
+import quoin.mechanics.SearchWatch;
 
 /** Work that the racer waits for never holds the event thread up, and can be stopped where it takes long. */
 class WaitingTest {
@@ -39,11 +39,11 @@ class WaitingTest {
         }
     }
 
-    private static <T> Optional<T> until(Function<DoublePredicate, T> work) throws Exception {
+    private static <T> Optional<T> until(Function<SearchWatch, T> work) throws Exception {
         return until(work, 0);
     }
 
-    private static <T> Optional<T> until(Function<DoublePredicate, T> work, int stoppedAfterMs) throws Exception {
+    private static <T> Optional<T> until(Function<SearchWatch, T> work, int stoppedAfterMs) throws Exception {
         AtomicReference<Optional<T>> answer = new AtomicReference<>();
         AtomicReference<RuntimeException> failure = new AtomicReference<>();
         EventQueue.invokeAndWait(() -> {
@@ -95,7 +95,7 @@ class WaitingTest {
         assertEquals(Optional.of("done"), until(watch -> {
             for (int i = 0; i < 10; i++) {
                 sleep(100);
-                watch.test(i / 10.0);
+                watch.goesOn(i / 10.0);
             }
             return "done";
         }));
@@ -107,7 +107,7 @@ class WaitingTest {
     void longWorkThatIsStoppedHearsOfIt() throws Exception {
         AtomicBoolean heard = new AtomicBoolean();
         assertEquals(Optional.empty(), until(watch -> {
-            while (watch.test(0.5)) {
+            while (watch.goesOn(0.5)) {
                 sleep(20);
             }
             heard.set(true);
