@@ -6,7 +6,6 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.openide.DialogDisplayer;
 import org.openide.NotifyDescriptor;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
@@ -15,8 +14,8 @@ import org.openide.util.NbBundle.Messages;
 import quoin.logbook.Journal;
 import quoin.quantities.DecimalMark;
 import quoin.workbench.CurrentDay;
-import quoin.workbench.InertText;
 import quoin.workbench.SaveFile;
+import quoin.workbench.Say;
 
 /** File menu: the open day as CSV or JSON. */
 @ActionID(category = "File", id = "quoin.exchange.ExportDayAction")
@@ -34,7 +33,7 @@ public final class ExportDayAction implements ActionListener {
         CurrentDay current = CurrentDay.inUse();
         Optional<Journal> journal = current.journal();
         if (journal.isEmpty()) {
-            say(Bundle.exchange_noDay(), NotifyDescriptor.INFORMATION_MESSAGE);
+            Say.message(Bundle.exchange_noDay(), NotifyDescriptor.INFORMATION_MESSAGE);
             return;
         }
         Path day = journal.get().folder();
@@ -43,10 +42,6 @@ public final class ExportDayAction implements ActionListener {
         SaveFile.Form json = new SaveFile.Form(Bundle.export_json(), "json", () -> DayExport.json(day));
         boolean usual = current.units().preferences().decimalMark() == DecimalMark.COMMA;
         SaveFile.ask(ExportDayAction.class, Bundle.export_title(), usual ? List.of(comma, point, json) : List.of(point, comma, json))
-                .ifPresent(file -> say(Bundle.export_done(file), NotifyDescriptor.INFORMATION_MESSAGE));
-    }
-
-    static void say(String words, int type) {
-        DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(InertText.plain(words), type));
+                .ifPresent(file -> Say.message(Bundle.export_done(file), NotifyDescriptor.INFORMATION_MESSAGE));
     }
 }

@@ -26,6 +26,7 @@ import quoin.logbook.Entry;
 import quoin.logbook.Measurement;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
+import quoin.workbench.Say;
 import quoin.workbench.Waiting;
 import quoin.workflow.spi.Stage;
 
@@ -47,7 +48,7 @@ public final class ImportReadingsAction implements ActionListener {
         CurrentDay current = CurrentDay.inUse();
         Optional<DaySnapshot> day = current.snapshot();
         if (day.isEmpty()) {
-            ExportDayAction.say(Bundle.exchange_noDay(), NotifyDescriptor.INFORMATION_MESSAGE);
+            Say.message(Bundle.exchange_noDay(), NotifyDescriptor.INFORMATION_MESSAGE);
             return;
         }
         File file = new FileChooserBuilder(ImportReadingsAction.class).setTitle(Bundle.import_file())
@@ -62,7 +63,7 @@ public final class ImportReadingsAction implements ActionListener {
             Optional<ReadingTable> table = Waiting.until(Bundle.import_reading(file.getName()), watch -> read(file, day.get()));
             table.flatMap(t -> new ImportDialog(t, day.get().format()).ask()).ifPresent(settings -> record(current, settings, file.getName()));
         } catch (UncheckedIOException | IllegalArgumentException e) {
-            ExportDayAction.say(Bundle.import_failed(file.getName(), e.getLocalizedMessage()), NotifyDescriptor.WARNING_MESSAGE);
+            Say.message(Bundle.import_failed(file.getName(), e.getLocalizedMessage()), NotifyDescriptor.WARNING_MESSAGE);
         }
     }
 

@@ -27,6 +27,7 @@ import quoin.logbook.CarInfo;
 import quoin.logbook.Library;
 import quoin.workbench.Looks;
 import quoin.workbench.PlainListRenderer;
+import quoin.workbench.Say;
 
 /** The garage's questions: which car, which day. All answered by arrow keys and Enter. */
 @Messages({
@@ -67,7 +68,7 @@ final class Choices {
     static Optional<Path> day(Library library) {
         List<RecentDay> days = DayList.latest(library, MOST_DAYS);
         if (days.isEmpty()) {
-            GarageDoor.say(Bundle.door_noDay(), NotifyDescriptor.INFORMATION_MESSAGE);
+            Say.message(Bundle.door_noDay(), NotifyDescriptor.INFORMATION_MESSAGE);
             return Optional.empty();
         }
         JList<RecentDay> list = list(days, DayWords::line);
@@ -77,7 +78,7 @@ final class Choices {
     private static Optional<JList<CarInfo>> cars(Library library) {
         List<CarInfo> cars = library.cars();
         if (cars.isEmpty()) {
-            GarageDoor.say(Bundle.door_noCar(), NotifyDescriptor.INFORMATION_MESSAGE);
+            Say.message(Bundle.door_noCar(), NotifyDescriptor.INFORMATION_MESSAGE);
             return Optional.empty();
         }
         return Optional.of(list(cars, CarInfo::name));

@@ -30,6 +30,7 @@ import quoin.suspension.spi.SuspensionTypes;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DisplayUnits;
 import quoin.workbench.InertText;
+import quoin.workbench.Say;
 import quoin.workbench.StageWindow;
 import quoin.workbench.Waiting;
 
@@ -191,7 +192,7 @@ public final class GarageDoor {
             Waiting.until(Bundle.door_editCar(car.name()), watch -> CarDraft.from(car, figures, SuspensionTypes.installed()))
                     .ifPresent(draft -> CarFormDialog.show(frame(), Bundle.door_editCar(car.name()), draft, changed -> desk.save(changed, false)));
         } catch (JournalException e) {
-            say(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE);
+            Say.message(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE);
         }
     }
 
@@ -205,10 +206,10 @@ public final class GarageDoor {
         try {
             List<String> noticed = work.get();
             if (!noticed.isEmpty()) {
-                say(String.join("\n", noticed), NotifyDescriptor.WARNING_MESSAGE);
+                Say.message(String.join("\n", noticed), NotifyDescriptor.WARNING_MESSAGE);
             }
         } catch (JournalException e) {
-            say(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE);
+            Say.message(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE);
         }
         desk.current().snapshot().ifPresent(s -> SwingUtilities.invokeLater(() -> StageWindow.bringToFront(s.status().next())));
     }
@@ -220,9 +221,5 @@ public final class GarageDoor {
 
     private static Frame frame() {
         return WindowManager.getDefault().getMainWindow();
-    }
-
-    static void say(String words, int type) {
-        DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(InertText.plain(words), type));
     }
 }

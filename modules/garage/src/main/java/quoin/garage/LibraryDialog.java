@@ -36,8 +36,9 @@ import quoin.logbook.KnownDay;
 import quoin.logbook.LibraryIndex;
 import quoin.logbook.LibrarySearch;
 import quoin.workbench.Looks;
-import quoin.workbench.WrapLayout;
+import quoin.workbench.Say;
 import quoin.workbench.Typing;
+import quoin.workbench.WrapLayout;
 
 /** Every day of the library: find one by what is remembered of it, open it, begin the next like it, put it away. */
 @Messages({
@@ -246,7 +247,7 @@ final class LibraryDialog {
 
     private void open(Answer answer) {
         if (selected().map(KnownDay::archived).orElse(false)) {
-            GarageDoor.say(Bundle.library_takeBackFirst(), NotifyDescriptor.INFORMATION_MESSAGE);
+            Say.message(Bundle.library_takeBackFirst(), NotifyDescriptor.INFORMATION_MESSAGE);
             return;
         }
         end(day -> answer.open(day.day().folder()));
@@ -265,7 +266,7 @@ final class LibraryDialog {
 
     private void archive(KnownDay day) {
         if (day.archived() && desk.library().isInArchivedCar(day.day().folder())) {
-            GarageDoor.say(Bundle.library_carFirst(day.carName()), NotifyDescriptor.INFORMATION_MESSAGE);
+            Say.message(Bundle.library_carFirst(day.carName()), NotifyDescriptor.INFORMATION_MESSAGE);
             return;
         }
         move(() -> desk.archive(day, !day.archived()));
@@ -275,7 +276,7 @@ final class LibraryDialog {
         try {
             moving.run();
         } catch (JournalException e) {
-            GarageDoor.say(e.getLocalizedMessage(), NotifyDescriptor.WARNING_MESSAGE);
+            Say.message(e.getLocalizedMessage(), NotifyDescriptor.WARNING_MESSAGE);
         }
         read();
     }

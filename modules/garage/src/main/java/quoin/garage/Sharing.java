@@ -13,9 +13,10 @@ import quoin.exchange.CarShare;
 import quoin.exchange.ShareException;
 import quoin.exchange.SharedCar;
 import quoin.garage.desk.Desk;
-import quoin.workbench.Waiting;
 import quoin.logbook.JournalException;
 import quoin.workbench.InertText;
+import quoin.workbench.Say;
+import quoin.workbench.Waiting;
 
 /** Giving a car with its days to a friend as one file, and taking one in. */
 @Messages({
@@ -69,9 +70,9 @@ final class Sharing {
         try {
             Waiting.until(Bundle.share_writing(file.getName()),
                     watch -> CarShare.write(desk.library(), carId, name.getInputText(), file.toPath(), Clock.systemUTC(), watch))
-                    .ifPresent(days -> GarageDoor.say(Bundle.share_done(file, days), NotifyDescriptor.INFORMATION_MESSAGE));
+                    .ifPresent(days -> Say.message(Bundle.share_done(file, days), NotifyDescriptor.INFORMATION_MESSAGE));
         } catch (ShareException | JournalException e) {
-            GarageDoor.say(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE);
+            Say.message(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE);
         }
     }
 
@@ -92,10 +93,10 @@ final class Sharing {
                     NotifyDescriptor.OK_CANCEL_OPTION)) == NotifyDescriptor.OK_OPTION;
             if (yes) {
                 Waiting.until(Bundle.takeIn_writing(shared.name()), watch -> shared.importInto(desk.library(), watch))
-                        .ifPresent(id -> GarageDoor.say(Bundle.takeIn_done(desk.takenIn(id)), NotifyDescriptor.INFORMATION_MESSAGE));
+                        .ifPresent(id -> Say.message(Bundle.takeIn_done(desk.takenIn(id)), NotifyDescriptor.INFORMATION_MESSAGE));
             }
         } catch (ShareException | JournalException e) {
-            GarageDoor.say(Bundle.takeIn_failed(file.getName(), e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE);
+            Say.message(Bundle.takeIn_failed(file.getName(), e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE);
         }
     }
 }

@@ -8,7 +8,6 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
-import org.openide.DialogDisplayer;
 import org.openide.NotifyDescriptor;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
@@ -17,6 +16,7 @@ import org.openide.awt.ActionRegistration;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.WindowManager;
 import quoin.workbench.CurrentDay;
+import quoin.workbench.Say;
 
 /** Opens the seat view on the whole screen the main window is on. */
 @ActionID(category = "Day", id = "quoin.seatview.OpenSeatViewAction")
@@ -31,7 +31,7 @@ public final class OpenSeatViewAction implements ActionListener {
     public void actionPerformed(ActionEvent event) {
         CurrentDay current = CurrentDay.inUse();
         if (current.snapshot().isEmpty()) {
-            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(Bundle.seat_noDay(), NotifyDescriptor.INFORMATION_MESSAGE));
+            Say.message(Bundle.seat_noDay(), NotifyDescriptor.INFORMATION_MESSAGE);
             return;
         }
         open(current);

@@ -31,9 +31,9 @@ import quoin.setupsheet.content.LastTime;
 import quoin.setupsheet.page.Face;
 import quoin.setupsheet.page.Painter;
 import quoin.setupsheet.page.Paper;
-import quoin.workbench.InertText;
 import quoin.workbench.Looks;
 import quoin.workbench.SaveFile;
+import quoin.workbench.Say;
 
 /** The sheet as it comes out of the printer, to look at, save and print. */
 @Messages({"TITLE_Sheet=Set-up sheet", "BTN_SavePdf=Save as &PDF...", "BTN_SaveText=Save as &text...", "BTN_Print=P&rint...",
@@ -187,7 +187,7 @@ final class SheetDialog {
                 PRINTER.post(() -> send(job));
             }
         } catch (RuntimeException e) {
-            say(Bundle.MSG_NotPrinted(e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE);
+            Say.message(Bundle.MSG_NotPrinted(e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE);
         }
     }
 
@@ -195,12 +195,7 @@ final class SheetDialog {
         try {
             job.print();
         } catch (PrinterException | RuntimeException e) {
-            DialogDisplayer.getDefault().notifyLater(
-                    new NotifyDescriptor.Message(InertText.plain(Bundle.MSG_NotPrinted(e.getLocalizedMessage())), NotifyDescriptor.ERROR_MESSAGE));
+            Say.later(Bundle.MSG_NotPrinted(e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE);
         }
-    }
-
-    private static void say(String words, int type) {
-        DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(InertText.plain(words), type));
     }
 }

@@ -4,7 +4,6 @@ import java.awt.event.ActionEvent;
 import java.awt.event.ActionListener;
 import java.time.ZoneId;
 import java.util.Optional;
-import org.openide.DialogDisplayer;
 import org.openide.NotifyDescriptor;
 import org.openide.awt.ActionID;
 import org.openide.awt.ActionReference;
@@ -14,6 +13,7 @@ import org.openide.util.NbBundle.Messages;
 import quoin.logbook.Journal;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
+import quoin.workbench.Say;
 import quoin.workbench.Waiting;
 
 /** Day menu: the sheet of the open day. */
@@ -45,7 +45,7 @@ public final class ShowSheetAction implements ActionListener {
     static Optional<DaySnapshot> openDay() {
         Optional<DaySnapshot> open = CurrentDay.inUse().snapshot();
         if (open.isEmpty()) {
-            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(Bundle.MSG_NoDay(), NotifyDescriptor.INFORMATION_MESSAGE));
+            Say.message(Bundle.MSG_NoDay(), NotifyDescriptor.INFORMATION_MESSAGE);
         }
         return open;
     }

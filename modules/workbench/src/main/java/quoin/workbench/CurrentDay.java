@@ -12,7 +12,6 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import org.openide.DialogDisplayer;
 import org.openide.NotifyDescriptor;
 import org.openide.awt.StatusDisplayer;
 import org.openide.util.Lookup;
@@ -72,8 +71,7 @@ public final class CurrentDay {
         this(Lookup.getDefault().lookupAll(Stage.class), PlanSource.BY_STAGE);
         Optional.ofNullable(System.getProperty("netbeans.user")).ifPresent(user -> waitIn(Path.of(user, "waiting"),
                 words -> StatusDisplayer.getDefault().setStatusText(InertText.plain(words), StatusDisplayer.IMPORTANCE_ERROR_HIGHLIGHT)));
-        failureListeners.add(words -> DialogDisplayer.getDefault().notifyLater(
-                new NotifyDescriptor.Message(InertText.plain(words), NotifyDescriptor.WARNING_MESSAGE)));
+        failureListeners.add(words -> Say.later(words, NotifyDescriptor.WARNING_MESSAGE));
     }
 
     /** For the stages given; no plans are made. */

@@ -77,8 +77,7 @@ public final class SaveFile {
             Files.write(file.toPath(), contents.get());
             return Optional.of(file);
         } catch (IOException | UncheckedIOException | JournalException e) {
-            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(InertText.plain(Bundle.saveFile_failed(file, e.getLocalizedMessage())),
-                    NotifyDescriptor.ERROR_MESSAGE));
+            Say.message(Bundle.saveFile_failed(file, e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE);
             return Optional.empty();
         }
     }

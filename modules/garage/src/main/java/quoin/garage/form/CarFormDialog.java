@@ -22,8 +22,8 @@ import org.openide.util.NbBundle.Messages;
 import quoin.car.Car;
 import quoin.garage.draft.CarDraft;
 import quoin.logbook.JournalException;
-import quoin.workbench.InertText;
 import quoin.workbench.Looks;
+import quoin.workbench.Say;
 
 /** The car form in a window of its own. It closes when the car is on the disk, or when the racer says to drop what he typed. */
 @Messages({
@@ -98,7 +98,7 @@ public final class CarFormDialog extends JDialog {
             save.accept(car.get());
             setVisible(false);
         } catch (JournalException e) {
-            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(InertText.plain(e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE));
+            Say.message(e.getLocalizedMessage(), NotifyDescriptor.ERROR_MESSAGE);
         }
     }
 

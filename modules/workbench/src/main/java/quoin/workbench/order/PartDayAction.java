@@ -26,6 +26,7 @@ import quoin.workbench.DaySnapshot;
 import quoin.workbench.InertText;
 import quoin.workbench.Looks;
 import quoin.workbench.PlainListRenderer;
+import quoin.workbench.Say;
 import quoin.workbench.WrapText;
 import quoin.workflow.PartDay;
 import quoin.workflow.spi.Stage;
@@ -64,7 +65,7 @@ public final class PartDayAction implements ActionListener {
     public void actionPerformed(ActionEvent event) {
         Optional<DaySnapshot> day = current.snapshot();
         if (day.isEmpty()) {
-            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(Bundle.part_noDay(), NotifyDescriptor.INFORMATION_MESSAGE));
+            Say.message(Bundle.part_noDay(), NotifyDescriptor.INFORMATION_MESSAGE);
             return;
         }
         DialogDescriptor ask = new DialogDescriptor(form(day.get()), Bundle.part_title());

@@ -13,7 +13,7 @@ import org.openide.awt.ActionRegistration;
 import org.openide.modules.Places;
 import org.openide.util.NbBundle.Messages;
 import quoin.workbench.CurrentDay;
-import quoin.workbench.InertText;
+import quoin.workbench.Say;
 
 /** Chooses how figures are shown; what is recorded does not change. */
 @ActionID(category = "Tools", id = "quoin.workbench.units.UnitsAction")
@@ -42,7 +42,7 @@ public final class UnitsAction implements ActionListener {
         try {
             language.save(file);
         } catch (IOException e) {
-            DialogDisplayer.getDefault().notify(new NotifyDescriptor.Message(InertText.plain(Bundle.units_languageNotKept(file)), NotifyDescriptor.WARNING_MESSAGE));
+            Say.message(Bundle.units_languageNotKept(file), NotifyDescriptor.WARNING_MESSAGE);
         }
     }
 }
