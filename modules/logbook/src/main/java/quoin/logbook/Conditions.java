@@ -1,5 +1,7 @@
 package quoin.logbook;
 
+import java.util.Optional;
+import java.util.stream.Stream;
 import quoin.car.Axle;
 import quoin.car.Corner;
 
@@ -73,5 +75,15 @@ public final class Conditions {
     /** Tyre pressure of a corner: bar gauge as a plain number. */
     public static String pressure(Corner corner) {
         return "pressure." + corner;
+    }
+
+    /** The corner whose tyre pressure a key is of; empty for any other key. */
+    public static Optional<Corner> cornerOfPressure(String key) {
+        return Stream.of(Corner.values()).filter(c -> pressure(c).equals(key)).findFirst();
+    }
+
+    /** True where the value is a plain number: the fuel, or a tyre pressure. */
+    public static boolean isFigure(String key) {
+        return key.equals(FUEL) || cornerOfPressure(key).isPresent();
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Stream;
 import javax.swing.Timer;
 import org.openide.util.RequestProcessor;
 
@@ -58,9 +59,9 @@ final class KeepAwake {
             return List.of();
         }
         List<String> wait = List.of("tail", "--pid=" + pid, "-f", "/dev/null");
-        return List.of(
-                List.of("gnome-session-inhibit", "--inhibit", "idle", "--reason", "Quoin", wait.get(0), wait.get(1), wait.get(2), wait.get(3)),
-                List.of("systemd-inhibit", "--what=idle", "--who=Quoin", "--why=Quoin", wait.get(0), wait.get(1), wait.get(2), wait.get(3)));
+        return Stream.of(List.of("gnome-session-inhibit", "--inhibit", "idle", "--reason", "Quoin"),
+                List.of("systemd-inhibit", "--what=idle", "--who=Quoin", "--why=Quoin"))
+                .map(inhibit -> Stream.concat(inhibit.stream(), wait.stream()).toList()).toList();
     }
 
     /** The first of some commands that can be started; empty where none can. */

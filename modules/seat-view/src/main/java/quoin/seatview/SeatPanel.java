@@ -35,8 +35,9 @@ import quoin.workbench.Mark;
 final class SeatPanel extends JPanel {
 
     private static final long serialVersionUID = 1L;
-    private static final FontRenderContext UNSCALED = new FontRenderContext(null, true, true);
-    private static final float MEASURED_AT = 1000;
+    private static final int MEASURED_AT = 1000;
+    private static final double PLAIN_ONE = heightOfOne(Font.PLAIN);
+    private static final double BOLD_ONE = heightOfOne(Font.BOLD);
     private static final double GAP = 0.2;
     private final String cross = Corner.RF.words() + "+" + Corner.LR.words() + " %";
     private static final int NEXT_LINES = 2;
@@ -157,9 +158,13 @@ final class SeatPanel extends JPanel {
      * @param height of a "1", which unlike a round figure does not stand over the line
      */
     private static Font font(double height, int style) {
-        Font large = new Font(Font.SANS_SERIF, style, (int) MEASURED_AT);
-        double one = large.createGlyphVector(UNSCALED, "1").getVisualBounds().getHeight() / MEASURED_AT;
-        return large.deriveFont((float) (height / one));
+        return new Font(Font.SANS_SERIF, style, 1).deriveFont((float) (height / (style == Font.BOLD ? BOLD_ONE : PLAIN_ONE)));
+    }
+
+    /** Height of a "1" in a font of size 1. */
+    private static double heightOfOne(int style) {
+        Font large = new Font(Font.SANS_SERIF, style, MEASURED_AT);
+        return large.createGlyphVector(new FontRenderContext(null, true, true), "1").getVisualBounds().getHeight() / MEASURED_AT;
     }
 
     private void drawCorner(Graphics2D g, Corner corner, SeatPage.Cell cell, Rectangle2D at, double figure) {
@@ -168,11 +173,11 @@ final class SeatPanel extends JPanel {
         g.setFont(font(name, Font.PLAIN));
         double left = at.getX() + name;
         g.drawString(corner.words(), (float) left, (float) (at.getCenterY() - figure / 2 + name));
-        g.setFont(font(figure, cell.typed() ? Font.PLAIN : Font.BOLD));
+        Font full = font(figure, cell.typed() ? Font.PLAIN : Font.BOLD);
         double right = at.getMaxX() - name / 2;
         double room = right - left - name * 1.6;
-        double fit = Math.min(1, room / Math.max(1, g.getFontMetrics().stringWidth(cell.figure())));
-        g.setFont(font(figure * fit, cell.typed() ? Font.PLAIN : Font.BOLD));
+        double fit = Math.min(1, room / Math.max(1, g.getFontMetrics(full).stringWidth(cell.figure())));
+        g.setFont(full.deriveFont((float) (full.getSize2D() * fit)));
         double width = g.getFontMetrics().stringWidth(cell.figure());
         g.drawString(cell.figure(), (float) (right - width), (float) base);
         if (cell.here()) {

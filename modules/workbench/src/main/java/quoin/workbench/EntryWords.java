@@ -240,13 +240,8 @@ public final class EntryWords {
         try {
             return NbBundle.getMessage(EntryWords.class, "condition." + key + "." + value);
         } catch (MissingResourceException e) {
-            return Bundle.entry_condition(keyWords(key), value);
+            return Bundle.entry_condition(conditionName(key), value);
         }
-    }
-
-    /** The name of a condition that holds a value: "Fuel, kg". */
-    public static String conditionName(String key) {
-        return keyWords(key);
     }
 
     /** What was checked as the racer says it; a subject not known here is shown as it is. */
@@ -258,11 +253,11 @@ public final class EntryWords {
         }
     }
 
-    private static String keyWords(String key) {
-        for (Corner corner : Corner.values()) {
-            if (key.equals(Conditions.pressure(corner))) {
-                return Bundle.entry_pressure(corner.words());
-            }
+    /** The name of a condition that holds a value: "Fuel, kg". */
+    public static String conditionName(String key) {
+        Optional<Corner> pressure = Conditions.cornerOfPressure(key);
+        if (pressure.isPresent()) {
+            return Bundle.entry_pressure(pressure.get().words());
         }
         try {
             return NbBundle.getMessage(EntryWords.class, "condition." + key);

@@ -28,7 +28,7 @@ public abstract class RoundView implements StageView {
      * @param stageId id of a stage that is installed
      */
     protected RoundView(CurrentDay current, String stageId) {
-        this(current, stageId, rule(current, stageId).adjusters());
+        this(current, rule(current, stageId));
     }
 
     /**
@@ -38,8 +38,15 @@ public abstract class RoundView implements StageView {
      * @param turned  kinds of adjuster that may be recorded here
      */
     protected RoundView(CurrentDay current, String stageId, Set<AdjusterKind> turned) {
-        Stage rule = rule(current, stageId);
-        this.stageId = stageId;
+        this(current, rule(current, stageId), turned);
+    }
+
+    private RoundView(CurrentDay current, Stage rule) {
+        this(current, rule, rule.adjusters());
+    }
+
+    private RoundView(CurrentDay current, Stage rule, Set<AdjusterKind> turned) {
+        stageId = rule.id();
         grid = new ReadingGrid(current, stageId, rule::readings);
         settle = new SettleBar(current, stageId);
         round = new RoundSection(current, stageId, car -> TurnsForm.adjusters(car, turned));

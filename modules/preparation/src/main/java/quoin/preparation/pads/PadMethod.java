@@ -20,10 +20,7 @@ import quoin.quantities.Dimension;
     "pad.ruleSigns=Read the middle of the laser line on a rule that stands on each pad. A bigger reading is a lower pad.",
     "pad.betweenSigns=Straight edge and level from pad to pad, once round. Type how much higher the second pad is; lower = minus.",
     "# {0} - corner", "pad.reading={0}, reading on the rule", "pad.left=left", "pad.right=right", "pad.front=Front", "pad.rear=Rear",
-    "# {0} - first corner", "# {1} - second corner", "pad.frontDiff={0} above {1}",
-    "# {0} - first corner", "# {1} - second corner", "pad.rightDiff={0} above {1}",
-    "# {0} - first corner", "# {1} - second corner", "pad.rearDiff={0} above {1}",
-    "# {0} - first corner", "# {1} - second corner", "pad.leftDiff={0} above {1}"})
+    "# {0} - first corner", "# {1} - second corner", "pad.above={0} above {1}"})
 enum PadMethod {
     WATER_LEVEL("water-level"),
     RULE("rule"),
@@ -70,17 +67,16 @@ enum PadMethod {
     /** The fields, laid out as the pads stand. */
     Lines lines() {
         if (this == LEVEL_BETWEEN) {
-            return Lines.of(difference(FRONT, Bundle.pad_frontDiff(Corner.RF.words(), Corner.LF.words())), difference(RIGHT,
-                    Bundle.pad_rightDiff(Corner.RR.words(), Corner.RF.words())),
-                    difference(REAR, Bundle.pad_rearDiff(Corner.RR.words(), Corner.LR.words())), difference(LEFT,
-                            Bundle.pad_leftDiff(Corner.LR.words(), Corner.LF.words())));
+            return Lines.of(difference(FRONT, Corner.RF, Corner.LF), difference(RIGHT, Corner.RR, Corner.RF),
+                    difference(REAR, Corner.RR, Corner.LR), difference(LEFT, Corner.LR, Corner.LF));
         }
         return new Lines(List.of(Bundle.pad_left(), Bundle.pad_right()), List.of(
                 Lines.Line.of(Bundle.pad_front(), corner(Corner.LF), corner(Corner.RF)),
                 Lines.Line.of(Bundle.pad_rear(), corner(Corner.LR), corner(Corner.RR))));
     }
 
-    private static Lines.Line difference(String key, String name) {
+    private static Lines.Line difference(String key, Corner higher, Corner lower) {
+        String name = Bundle.pad_above(higher.words(), lower.words());
         return Lines.Line.of(name, Cell.of(key, name, Dimension.LENGTH));
     }
 

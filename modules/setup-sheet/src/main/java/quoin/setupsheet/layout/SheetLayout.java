@@ -98,8 +98,9 @@ public final class SheetLayout {
         List<Block> all = new ArrayList<>();
         all.add(lines.heading(content.blank() ? Bundle.sheet_adjustersBlank() : Bundle.sheet_adjusters()));
         double rowMm = content.blank() ? pen.mm(5.5) : pen.lineMm(Pen.TEXT_PT);
+        double longest = content.adjusters().stream().mapToDouble(a -> pen.widthMm(a.name(), false, Pen.TEXT_PT)).max().orElse(0);
         all.addAll(halves(pen, ordered.size(), (p, top, x, width, i) -> position(p, top + rowMm - p.lineMm(Pen.TEXT_PT), x, width,
-                ordered.get(i)), rowMm));
+                longest, ordered.get(i)), rowMm));
         return all;
     }
 
@@ -108,8 +109,7 @@ public final class SheetLayout {
     }
 
     /** Names take the room that the longest needs, within bounds; lengths and turns share what is left. */
-    private void position(Pen pen, double top, double x, double width, Position position) {
-        double longest = content.adjusters().stream().mapToDouble(p -> pen.widthMm(p.name(), false, Pen.TEXT_PT)).max().orElse(0);
+    private void position(Pen pen, double top, double x, double width, double longest, Position position) {
         double name = Math.min(MOST_NAME * width, Math.max(LEAST_NAME * width, longest + pen.mm(0.2)));
         double length = name + 0.01 * width;
         double turned = length + LENGTHS * (width - length);

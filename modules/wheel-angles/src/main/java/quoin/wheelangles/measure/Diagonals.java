@@ -2,6 +2,7 @@ package quoin.wheelangles.measure;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.Axle;
 import quoin.car.Corner;
@@ -65,16 +66,17 @@ final class Diagonals implements Method {
 
     @Override
     public List<Table> tables(Setting setting, Map<String, String> chosen) {
-        return List.of(Table.of(Bundle.diagonals_table(), List.of(), line("track.FRONT",
-                Bundle.diagonals_frontTrack(Corner.LF.words(), Corner.RF.words())),
-                line("track.REAR", Bundle.diagonals_rearTrack(Corner.LR.words(), Corner.RR.words())), line("wheelbase.left",
-                        Bundle.diagonals_left(Corner.LF.words(), Corner.LR.words())),
-                line("wheelbase.right", Bundle.diagonals_right(Corner.RF.words(), Corner.RR.words())), line("diagonal.LF-RR",
-                        Bundle.diagonals_one(Corner.LF.words(), Corner.RR.words())),
-                line("diagonal.RF-LR", Bundle.diagonals_other(Corner.RF.words(), Corner.LR.words()))));
+        return List.of(Table.of(Bundle.diagonals_table(), List.of(),
+                line("track.FRONT", Bundle::diagonals_frontTrack, Corner.LF, Corner.RF),
+                line("track.REAR", Bundle::diagonals_rearTrack, Corner.LR, Corner.RR),
+                line("wheelbase.left", Bundle::diagonals_left, Corner.LF, Corner.LR),
+                line("wheelbase.right", Bundle::diagonals_right, Corner.RF, Corner.RR),
+                line("diagonal.LF-RR", Bundle::diagonals_one, Corner.LF, Corner.RR),
+                line("diagonal.RF-LR", Bundle::diagonals_other, Corner.RF, Corner.LR)));
     }
 
-    private static Table.Line line(String key, String name) {
+    private static Table.Line line(String key, BiFunction<Object, Object, String> between, Corner one, Corner other) {
+        String name = between.apply(one.words(), other.words());
         return Table.Line.of(name, Field.read(key, name, Instrument.TAPE));
     }
 

@@ -1,14 +1,12 @@
 package quoin.workbench.log;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.openide.util.NbBundle.Messages;
-import quoin.car.Corner;
 import quoin.car.ReadingId;
 import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
@@ -31,7 +29,7 @@ import quoin.workflow.ScaleCorrection;
     "# {0} - reading", "# {1} - figure", "edit.byHand={0} corrected by hand, computed {1}"})
 record EditedEntry(Entry entry, List<Field> fields) {
 
-    /** Conditions that are told in the racer's own words. */
+    /** Conditions that are told in the racer's own words; a state such as "brakes off" is ticked or unticked, and so only withdrawn here. */
     private static final Set<String> IN_WORDS = Set.of(Conditions.BALLAST, Conditions.TYRES, Conditions.DRIVER_NAME, Conditions.PLACE);
     /** Before the id of a figure: what the method had computed for one that was typed over. */
     static final String COMPUTED = "computed.";
@@ -52,7 +50,7 @@ record EditedEntry(Entry entry, List<Field> fields) {
                     format.exact(id, ScaleCorrection.shown(reading, id).orElse(value)))));
         } else if (entry instanceof Entry.Adjustment adjustment) {
             adjustment.turns().forEach(t -> fields.add(new Field(t.adjuster().words(), day.adjusterWords().amount(t.adjuster(), t.amount()))));
-        } else if (entry instanceof Entry.Condition condition && (isNumber(condition.key()) || IN_WORDS.contains(condition.key()))) {
+        } else if (entry instanceof Entry.Condition condition && (Conditions.isFigure(condition.key()) || IN_WORDS.contains(condition.key()))) {
             fields.add(new Field(EntryWords.conditionName(condition.key()), condition.value()));
         } else if (entry instanceof Entry.Note note) {
             fields.add(new Field(Bundle.edit_words(), note.words()));
@@ -81,13 +79,8 @@ record EditedEntry(Entry entry, List<Field> fields) {
         return new Entry.Note(entry.header(), texts.get(0).strip());
     }
 
-    /** A state such as "brakes off" is ticked or unticked, and so only withdrawn here. */
-    private static boolean isNumber(String key) {
-        return key.equals(Conditions.FUEL) || Arrays.stream(Corner.values()).anyMatch(c -> key.equals(Conditions.pressure(c)));
-    }
-
     private static String value(String key, String text) {
-        if (isNumber(key)) {
+        if (Conditions.isFigure(key)) {
             try {
                 return ConditionFigure.of(key, text);
             } catch (IllegalArgumentException e) {
