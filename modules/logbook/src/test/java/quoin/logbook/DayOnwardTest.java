@@ -185,8 +185,15 @@ class DayOnwardTest {
     }
 
     @Property(tries = 3)
+    @net.jqwik.api.Tag("slow")
     void alsoOnALongDay(@ForAll long seed) {
         walk(seed, 1200, 40, true);
+    }
+
+    /** Long enough that earlier states are kept and let go. */
+    @Test
+    void alsoOnADayOfFourHundredEntries() {
+        walk(7, 400, 100, true);
     }
 
     /** Opened as a whole, then undone back to its middle and done again. */

@@ -15,6 +15,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quoin.logbook.file.StrictJson;
 
 class JournalTest {
 
@@ -173,6 +174,54 @@ class JournalTest {
         journal.close();
         journal.close();
         assertThrows(IllegalStateException.class, () -> journal.append(Samples.note("late")));
+    }
+
+    @Test
+    void theCarItselfCanBeCorrected() {
+        try (Journal journal = create()) {
+            journal.append(correction(1, Optional.of(new Entry.CarDescribed(Header.draft(""), Samples.bareCar()))));
+            assertEquals(Samples.bareCar(), journal.day().car());
+            assertEquals(day(), journal.folder());
+        }
+    }
+
+    /** An entry is as long as can be read again, and not a byte longer; what is longer leaves nothing behind. */
+    @Test
+    void theLongestEntryThatIsTakenIsRead() throws IOException {
+        String longest;
+        try (Journal journal = create()) {
+            journal.append(Samples.note(""));
+            int frame = Files.readAllLines(day().resolve("day.jsonl")).get(2).length();
+            longest = "x".repeat(StrictJson.MAX_BYTES - frame);
+            assertThrows(IllegalArgumentException.class, () -> journal.append(Samples.note(longest + "x")));
+            assertEquals(3, journal.append(Samples.note(longest)).number());
+        }
+        try (Journal journal = Journal.open(day())) {
+            assertEquals(List.of(), journal.findings());
+            assertEquals(longest, ((Entry.Note) journal.entries().get(2)).words());
+        }
+    }
+
+    /** The mark that programs put where they could not read a letter is a letter too. */
+    @Test
+    void theMarkOfAnUnreadableLetterIsKept() {
+        try (Journal journal = create()) {
+            journal.append(Samples.note("caf\uFFFD"));
+        }
+        try (Journal journal = Journal.open(day())) {
+            assertEquals(List.of(), journal.findings());
+            assertEquals("caf\uFFFD", ((Entry.Note) journal.entries().get(1)).words());
+        }
+    }
+
+    @Test
+    void aReaderHasNothingThatWaits() {
+        create().close();
+        try (Journal reader = Journal.openReadOnly(day())) {
+            assertEquals(List.of(), reader.waitIn(folder.resolve("second"), () -> { }));
+            reader.bringHome();
+            assertEquals(Optional.empty(), reader.waiting());
+        }
     }
 
     private static Entry correction(long number, Optional<Entry> replacement) {

@@ -192,4 +192,41 @@ class LibraryIndexTest {
         assertEquals(Samples.fullCar(), library.car(id));
         assertThrows(IllegalArgumentException.class, () -> library.archiveCar("../x", true));
     }
+
+    @Test
+    void carsStandByNameTheArchivedOnesLast() {
+        library.save(Samples.bareCar().withId("aa", "Zebra"));
+        library.save(Samples.bareCar().withId("zz", "alpha"));
+        library.save(Samples.bareCar().withId("b-2", "Bare"));
+        library.save(Samples.bareCar().withId("a-old", "Aardvark"));
+        library.archiveCar("a-old", true);
+        List<String> ids = List.of("zz", "b-2", "bare", "full-1", "aa", "a-old");
+        assertEquals(ids, index().cars().stream().map(c -> c.car().id()).toList());
+        assertEquals(ids.subList(0, 5), library.cars().stream().map(CarInfo::id).toList());
+        assertEquals(List.of("a-old"), index().cars().stream().filter(LibraryIndex.KnownCar::archived).map(c -> c.car().id()).toList());
+    }
+
+    @Test
+    void theIndexIsWrittenOnlyWhereSomethingChanged() throws IOException {
+        index();
+        Path file = library.root().resolve(LibraryIndex.FILE);
+        FileTime then = FileTime.from(Instant.parse("2026-03-07T12:00:00Z"));
+        Files.setLastModifiedTime(file, then);
+        index();
+        assertEquals(then, Files.getLastModifiedTime(file), "a stick is not written to for nothing");
+        KnownDay gone = index().days().get(0);
+        Files.delete(gone.day().folder().resolve(Journal.FILE));
+        assertEquals(1, index().days().size());
+        assertFalse(Files.readString(file).contains(gone.carId() + "/days"), "what is gone is forgotten");
+    }
+
+    /** The words of a problem are in the language of the start that wrote them. */
+    @Test
+    void whatCouldNotBeReadIsTriedEachTime() throws IOException {
+        Files.writeString(index().days().get(0).day().folder().resolve(Journal.FILE), "rubbish\n", StandardCharsets.UTF_8);
+        Files.writeString(library.root().resolve("cars/bare/car.json"), "{", StandardCharsets.UTF_8);
+        assertEquals(2, index().readAgain());
+        assertEquals(2, index().readAgain());
+        assertTrue(index().cars().stream().anyMatch(c -> c.car().problem().orElse("").contains("car.json")));
+    }
 }

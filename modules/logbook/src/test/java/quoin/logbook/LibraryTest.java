@@ -1,14 +1,17 @@
 package quoin.logbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -118,5 +121,86 @@ class LibraryTest {
         assertEquals("bare-2", library.newId("Bare"));
         library.save(Samples.bareCar().withId(library.newId("x".repeat(200)), "long"));
         assertEquals(Optional.empty(), library.cars().get(1).problem());
+    }
+
+    @Test
+    void aThirdOfOneNameGetsTheNextNumber() {
+        library.save(Samples.bareCar());
+        library.save(Samples.bareCar().withId("bare-2", "Bare"));
+        assertEquals("bare-3", library.newId("Bare"));
+    }
+
+    @Test
+    void foldersThatHoldNoCarOrDayAreNotListed() throws IOException {
+        library.save(Samples.bareCar());
+        Files.createDirectories(folder.resolve("Quoin/cars/sketches"));
+        Files.createDirectories(folder.resolve("Quoin/cars/bare/days/2026-03-07-1"));
+        Files.createDirectories(folder.resolve("Quoin/cars/Old Car"));
+        Files.copy(folder.resolve("Quoin/cars/bare/car.json"), folder.resolve("Quoin/cars/Old Car/car.json"));
+        assertEquals(List.of("bare"), library.cars().stream().map(CarInfo::id).toList());
+        assertEquals(List.of(), library.days("bare"));
+    }
+
+    @Test
+    void openingADayThatHasItsCarRecordsNothing() throws IOException {
+        library.save(Samples.fullCar());
+        try (Journal day = library.createDay(Samples.fullCar(), "")) {
+            day.append(Samples.reading(107.9));
+        }
+        Path file = library.dayFolder("full-1", "2026-03-07-1").resolve(Journal.FILE);
+        try (Journal day = library.openDay("full-1", "2026-03-07-1")) {
+            assertEquals(2, day.entries().size());
+        }
+        Files.writeString(file, Files.readString(file) + "{\"torn");
+        try (Journal day = library.openDay("full-1", "2026-03-07-1")) {
+            assertEquals(List.of(FileFinding.Kind.TORN_END), day.findings().stream().map(FileFinding::kind).toList());
+            assertEquals(2, day.entries().size(), "the car is there and is not recorded again");
+        }
+    }
+
+    /** A day that cannot be opened must not stay locked: the racer mends the car's file and tries again. */
+    @Test
+    void aDayWithoutAnyCarIsLetGo() throws IOException {
+        library.createDay(Samples.bareCar(), "").close();
+        Path day = library.dayFolder("bare", "2026-03-07-1");
+        Files.writeString(day.resolve(Journal.FILE), Files.readAllLines(day.resolve(Journal.FILE)).get(0) + "\n");
+        assertThrows(JournalException.class, () -> library.openDay("bare", "2026-03-07-1"));
+        library.save(Samples.bareCar());
+        try (Journal again = library.openDay("bare", "2026-03-07-1")) {
+            assertEquals(Samples.bareCar(), again.day().car());
+        }
+    }
+
+    @Test
+    void anUnreadableDayStandsUnderTheTimeOfItsFile() throws IOException {
+        library.createDay(Samples.bareCar(), "").close();
+        Path file = library.dayFolder("bare", "2026-03-07-1").resolve(Journal.FILE);
+        Files.writeString(file, "rubbish\n");
+        Instant then = Instant.parse("2025-11-02T08:15:00Z");
+        Files.setLastModifiedTime(file, FileTime.from(then));
+        assertEquals(then, library.days("bare").get(0).created());
+    }
+
+    @Test
+    void aDayKnowsTheFileOfItsCar() {
+        library.save(Samples.bareCar());
+        library.createDay(Samples.bareCar(), "").close();
+        assertEquals(Optional.of(folder.resolve("Quoin/cars/bare/car.json")), Library.carFileOf(library.dayFolder("bare", "2026-03-07-1")));
+        assertEquals(Optional.empty(), Library.carFileOf(folder.resolve("stick/days/2026-03-07-1")));
+    }
+
+    @Test
+    void onlyWhatLiesInAnArchivedCarIsInOne() {
+        library.save(Samples.bareCar());
+        Path car = library.cars().get(0).folder();
+        assertFalse(library.isInArchivedCar(car));
+        library.archiveCar("bare", true);
+        assertFalse(library.isInArchivedCar(car));
+        assertTrue(library.isInArchivedCar(library.root().resolve("archive/bare/days/2026-03-07-1")));
+    }
+
+    @Test
+    void liesInTheHomeFolderUnlessToldOtherwise() {
+        assertEquals(Path.of(System.getProperty("user.home")).resolve("Quoin"), Library.defaultRoot());
     }
 }

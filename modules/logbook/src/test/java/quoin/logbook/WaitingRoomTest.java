@@ -134,7 +134,7 @@ class WaitingRoomTest {
         }
         assertEquals(List.of(), onDisk());
         try (Journal journal = Journal.open(day)) {
-            List<FileFinding> found = journal.waitIn(second, home::countDown, PATIENT);
+            List<FileFinding> found = journal.waitIn(second, home::countDown);
             assertEquals(List.of(FileFinding.Kind.WAITED), found.stream().map(FileFinding::kind).toList());
             assertTrue(found.get(0).words().startsWith("2 entries waited in "), found.get(0).words());
             assertEquals(3, journal.entries().size());
@@ -162,6 +162,21 @@ class WaitingRoomTest {
         }
         assertEquals(List.of("a", "b"), onDisk());
         assertFalse(Files.exists(place));
+    }
+
+    /** Something of the same name lies where the entries should: it is named and left alone, and the day goes on. */
+    @Test
+    void aRoomThatCannotBeReadIsNamedAndLeftAlone() throws IOException {
+        Path place = new WaitingRoom(second, new DayHeader(1, "day", "", Samples.CLOCK.instant())).file();
+        Files.createDirectories(place);
+        try (Journal journal = Journal.open(day)) {
+            FileFinding found = journal.waitIn(second, home::countDown).get(0);
+            assertEquals(FileFinding.Kind.WAITED, found.kind());
+            assertTrue(found.words().contains(place.toString()), found.words());
+            assertEquals(2, journal.append(Samples.note("well")).number());
+        }
+        assertTrue(Files.isDirectory(place));
+        assertEquals(List.of("well"), onDisk());
     }
 
     @Test
