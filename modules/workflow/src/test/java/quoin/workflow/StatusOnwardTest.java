@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
@@ -139,17 +140,28 @@ class StatusOnwardTest {
     }
 
     @Property(tries = 25)
+    @net.jqwik.api.Tag("slow")
     void carriedOnIsTheWholeDay(@ForAll long seed) {
         walk(seed, 60, 3);
     }
 
+    /** Three of these days in a moment, from fixed seeds. */
+    @Test
+    void alsoOnThreeKnownDays() {
+        for (int seed = 1; seed <= 3; seed++) {
+            walk(seed, 60, 6);
+        }
+    }
+
     @Property(tries = 2)
+    @net.jqwik.api.Tag("slow")
     void alsoOnALongDay(@ForAll long seed) {
         walk(seed, 900, 60);
     }
 
     /** What is computed anew for an entry does not grow with the day: the derivations are carried on. */
     @Test
+    @Tag("slow")
     void theLastThousandEntriesOfALongDayAreJudgedAsQuicklyAsTheSecond() {
         Random random = new Random(23);
         DayBook book = new DayBook().signedToAngles(order);
