@@ -16,7 +16,6 @@ import quoin.mechanics.BarModel;
 import quoin.mechanics.CarModel;
 import quoin.mechanics.CentreOfGravity;
 import quoin.mechanics.CornerModel;
-import quoin.mechanics.KilogramForce;
 import quoin.mechanics.PlanPoint;
 import quoin.mechanics.SpacePoint;
 import quoin.mechanics.StateFit;
@@ -48,7 +47,7 @@ public final class CarModels {
         double wheelbase = assumed.car().wheelbaseMm();
         PerCorner<PlanPoint> contacts = CentreOfGravity.contactPoints(wheelbase, assumed.car().trackMm(Axle.FRONT),
                 assumed.car().trackMm(Axle.REAR));
-        PerCorner<CornerModel> corners = PerCorner.of(c -> corner(assumed.corners().get(c), contacts.get(c), loads.get(c)));
+        PerCorner<CornerModel> corners = PerCorner.of(c -> corner(assumed.corners().get(c), contacts.get(c)));
         double unsprung = 0;
         double moment = 0;
         for (Corner corner : Corner.values()) {
@@ -73,11 +72,10 @@ public final class CarModels {
         return Math.min(270, 0.9 * car.cgHeightMm());
     }
 
-    private static CornerModel corner(AssumedCorner corner, PlanPoint contact, double loadKgf) {
-        double carried = KilogramForce.toNewtons(loadKgf - corner.unsprungMassKg());
-        double compression = carried / (corner.springRateNPerMm() * corner.motionRatio());
+    /** How far the springs are compressed is left open: the fit to the readings finds it. */
+    private static CornerModel corner(AssumedCorner corner, PlanPoint contact) {
         return new CornerModel(contact.xMm(), contact.yMm(), corner.unsprungMassKg(), corner.springRateNPerMm(),
-                corner.motionRatio(), 0, compression, threadPerTurnMm(corner, AdjusterKind.PERCH),
+                corner.motionRatio(), 0, 0, threadPerTurnMm(corner, AdjusterKind.PERCH),
                 threadPerTurnMm(corner, AdjusterKind.PUSHROD) * corner.liftPerThreadMm(AdjusterKind.PUSHROD),
                 OptionalDouble.of(corner.tyreRateNPerMm()), 0);
     }

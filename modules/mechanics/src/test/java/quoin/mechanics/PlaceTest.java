@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.ejml.simple.SimpleMatrix;
+import org.hipparchus.special.Erf;
 import org.hipparchus.stat.descriptive.DescriptiveStatistics;
 import org.junit.jupiter.api.Test;
 import quoin.car.PerCorner;
@@ -146,6 +147,30 @@ class PlaceTest {
         List<ScaleFactors.Reading> readings = new ArrayList<>(weighing(new int[] {0, 1, 2, 3}, FACTORS, LOADS, new double[4]));
         readings.addAll(weighing(new int[] {0, 1, 2, 3}, FACTORS, LOADS, new double[] {3, -3, -3, 3}));
         assertTrue(ScaleFactors.solve(Collections.nCopies(4, 0.003), readings, List.of()).agreement() < 1e-6);
+    }
+
+    /** Two figures of one load on one scale differ by 0.4 kg with 0.2 kg each: chi-squared 2 of one degree of freedom, by Hipparchus. */
+    @Test
+    void agreementIsTheChanceOfSuchReadings() {
+        List<ScaleFactors.Reading> readings = List.of(new ScaleFactors.Reading(0, "tin", 1000, 0.2), new ScaleFactors.Reading(0, "tin", 1000.4, 0.2));
+        ScaleFactors found = ScaleFactors.solve(List.of(0.01), readings, List.of());
+        assertEquals(1, found.degreesOfFreedom());
+        assertEquals(2, found.chiSquare(), 1e-3);
+        assertEquals(Erf.erfc(1), found.agreement(), 1e-3, "two-sided normal tail beyond sqrt 2");
+        ScaleFactors single = ScaleFactors.solve(List.of(0.01), readings.subList(0, 1), List.of());
+        assertEquals(0, single.degreesOfFreedom());
+        assertEquals(1, single.agreement(), "one figure agrees with itself");
+    }
+
+    /** Whatever the common weight is off by, both scales are: correlation u_w^2 / (u_w^2 + u_r^2). */
+    @Test
+    void scalesComparedByOnePersonAreCorrelated() {
+        List<ScaleFactors.Reading> readings = List.of(new ScaleFactors.Reading(0, "person", 80, 0.1), new ScaleFactors.Reading(1, "person", 80, 0.1));
+        List<ScaleFactors.Known> known = List.of(new ScaleFactors.Known("person", 80, 0.2), new ScaleFactors.Known("nobody", 50, 0.2));
+        ScaleFactors found = ScaleFactors.solve(List.of(1.0, 1.0), readings, known);
+        assertEquals(0.04 / 0.05, found.correlation(0, 1), 1e-3);
+        assertEquals(1, found.correlation(1, 1), 1e-12);
+        assertEquals(2, found.degreesOfFreedom(), "a load that stood on no scale does not count");
     }
 
     @Test

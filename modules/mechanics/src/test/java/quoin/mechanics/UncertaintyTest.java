@@ -63,6 +63,13 @@ class UncertaintyTest {
         assertEquals(0.144338, new ScaleErrors(0.5, 0, 0, 1).standardUncertaintyKgf(100), 6e-7);
     }
 
+    /** JCGM 100:2008 F.2.2.1 and 4.2.3: step / sqrt(12), scatter / sqrt(n) and gain times load, in squares. */
+    @Test
+    void displayScatterAndGainAddInSquares() {
+        double wanted = Math.sqrt(0.2 * 0.2 / 12 + 0.3 * 0.3 / 4 + 0.25 * 0.25);
+        assertEquals(wanted, new ScaleErrors(0.2, 0.3, 0.001, 4).standardUncertaintyKgf(250), 1e-12);
+    }
+
     /** JCGM 100:2008 H.1, end-gauge calibration; lengths in nm. */
     @Test
     void gumH1EndGauge() {
