@@ -193,7 +193,7 @@ class DayOnwardTest {
     /** Long enough that earlier states are kept and let go. */
     @Test
     void alsoOnADayOfFourHundredEntries() {
-        walk(7, 400, 100, true);
+        walk(7, 400, 400, true);
     }
 
     /** Opened as a whole, then undone back to its middle and done again. */

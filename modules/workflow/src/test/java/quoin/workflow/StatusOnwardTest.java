@@ -145,14 +145,6 @@ class StatusOnwardTest {
         walk(seed, 60, 3);
     }
 
-    /** Three of these days in a moment, from fixed seeds. */
-    @Test
-    void alsoOnThreeKnownDays() {
-        for (int seed = 1; seed <= 3; seed++) {
-            walk(seed, 60, 6);
-        }
-    }
-
     @Property(tries = 2)
     @net.jqwik.api.Tag("slow")
     void alsoOnALongDay(@ForAll long seed) {
