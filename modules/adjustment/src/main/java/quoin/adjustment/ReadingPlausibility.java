@@ -52,8 +52,7 @@ final class ReadingPlausibility {
 
     private static ReadingDoubt outOfScale(int row, double value, double middle) {
         double unit = row < 4 ? G : 1;
-        Optional<TypingSlip> slip = TypingSlip.of(value / unit, middle / unit, 0.75 * middle / unit, false)
-                .filter(s -> s.kind() == TypingSlip.Kind.DECIMAL_POINT);
+        Optional<TypingSlip> slip = TypingSlip.ofThePoint(value / unit, middle / unit, 0.75 * middle / unit);
         String todo = slip.map(s -> TEXTS.say("scale.meant", ReadingCauses.figure(row, s.value() * unit))).orElseGet(() -> TEXTS.say("scale.again"));
         String words = TEXTS.say("scale.out", ReadingCauses.place(row), ReadingCauses.figure(row, value), ReadingCauses.figure(row, middle), todo);
         return new ReadingDoubt(Level.ERROR, Cause.DECIMAL_POINT, OptionalInt.of(row), words,

@@ -40,8 +40,17 @@ record TypingSlip(double value, Kind kind) {
      * @param load whether it is a load, in kg
      */
     static Optional<TypingSlip> of(double typed, double wanted, double within, boolean load) {
+        return likeliest(all(typed, load), typed, wanted, within);
+    }
+
+    /** The same where it can only be the decimal point. */
+    static Optional<TypingSlip> ofThePoint(double typed, double wanted, double within) {
+        return likeliest(all(typed, false).stream().filter(s -> s.kind() == Kind.DECIMAL_POINT).toList(), typed, wanted, within);
+    }
+
+    private static Optional<TypingSlip> likeliest(List<TypingSlip> slips, double typed, double wanted, double within) {
         TypingSlip best = null;
-        for (TypingSlip slip : all(typed, load)) {
+        for (TypingSlip slip : slips) {
             if (Math.abs(slip.value() - wanted) > within || slip.value() == typed) {
                 continue;
             }

@@ -21,9 +21,8 @@ final class Fit {
      * @param p most probable parameters
      * @param factor triangular factor R of the inverse covariance R'R
      * @param logEvidence log probability of the readings, up to a constant common to all noise levels and suspects
-     * @param whitened whitened residual of every reading, 8 per settling, 0 where not read
      */
-    record Result(double[] p, double[][] factor, double logEvidence, double[][] whitened) {
+    record Result(double[] p, double[][] factor, double logEvidence) {
     }
 
     private final CarModel model;
@@ -111,7 +110,7 @@ final class Fit {
         for (double s : sd) {
             log -= Math.log(s);
         }
-        return new Result(p, at.factor(), log, whitenedResiduals(p, whitener));
+        return new Result(p, at.factor(), log);
     }
 
     private static double[] moved(double[] p, double[] step, double length) {
@@ -221,15 +220,6 @@ final class Fit {
             }
         }
         return sum;
-    }
-
-    private double[][] whitenedResiduals(double[] p, double[][][] whitener) {
-        double[][] predicted = predictor.predict(p);
-        double[][] out = new double[predicted.length][];
-        for (int r = 0; r < out.length; r++) {
-            out[r] = whitened(history.get(r), predicted[r], whitener[r]);
-        }
-        return out;
     }
 
     private static double[] whitened(Settling s, double[] predicted, double[][] l) {

@@ -63,10 +63,6 @@ public final class Posterior {
         return model;
     }
 
-    List<Settling> history() {
-        return history;
-    }
-
     List<Node> nodes() {
         return nodes;
     }

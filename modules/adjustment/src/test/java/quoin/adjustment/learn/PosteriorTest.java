@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 import org.hipparchus.linear.ArrayRealVector;
@@ -132,6 +133,109 @@ class PosteriorTest {
     void aDriverWhoMovedActsInOneReading() {
         assertLinear(new Suspect(Suspect.Kind.MOMENT, 0, 3, 0, 47000), (r, i) -> r == 3 ? car.perLoad(i, 1) : 0);
         assertLinear(new Suspect(Suspect.Kind.MOMENT, 1, 2, 0, 47000), (r, i) -> r == 2 ? car.perLoad(i, 2) : 0);
+    }
+
+    /** However many levels are left out as negligible, the others share the whole weight. */
+    @Test
+    void theWeightsAddUp() {
+        Posterior grid = posterior(NoiseLevel.grid(12, 0.45, 0.5, 0.2, 1), Suspect.NONE);
+        assertTrue(grid.nodes().size() < 21 && grid.nodes().size() > 4, "" + grid.nodes().size());
+        assertEquals(1, grid.nodes().stream().mapToDouble(Posterior.Node::weight).sum(), 1e-12);
+    }
+
+    /** Springs and threads other than believed come out of loads put in and turns made: a day simulated by the springs' own statics. */
+    @Test
+    void springsAndThreadsAreLearnt() {
+        double[] factor = {1.3, 0.8, 1.1, 0.7};
+        double[] lift = {1.08, 1.08, 0.94, 0.94};
+        double[] rate = new double[4];
+        for (int i = 0; i < 4; i++) {
+            rate[i] = LinearCar.RATE[i] * factor[i];
+        }
+        double[][] truth = LinearCar.model(0.3, 0.1).springs().response(rate, LinearCar.BAR);
+        double[][] turns = {{0, 0, 0, 0}, {3, 0, 0, 0}, {0, 3, -2, 0}, {0, 0, 0, 0}, {-3, 0, 2, 3}, {0, -3, 0, -3}, {0, 0, 0, 0}};
+        double[][] loads = {{0, 0, 0}, {0, 0, 0}, {0, 0, 0}, {-700, 900_000, -30_000}, {0, 0, 0}, {0, 0, 0}, {400, -100_000, 150_000}};
+        double[] at = {1150, 1010, 1280, 1470, 41, 44, 55, 56};
+        boolean[] all = {true, true, true, true, true, true, true, true};
+        List<Settling> day = new ArrayList<>();
+        for (int r = 0; r < turns.length; r++) {
+            double[] read = new double[8];
+            for (int i = 0; i < 8; i++) {
+                for (int a = 0; a < 4; a++) {
+                    at[i] += truth[i][a] * LinearCar.LIFT[a] * lift[a] * turns[r][a];
+                }
+                read[i] = at[i];
+                for (int c = 0; c < 3; c++) {
+                    read[i] += truth[i][FourSprings.LOAD + c] * loads[r][c];
+                }
+            }
+            day.add(new Settling(turns[r], read, all, loads[r], 1));
+        }
+        Posterior learnt = Posterior.of(LinearCar.model(0.3, 0.1), List.of(new NoiseLevel(1, 0.05, 0.2, 0)), day, Suspect.NONE);
+        for (int i = 0; i < 4; i++) {
+            assertEquals(rate[i], learnt.rates()[i], 0.01 * rate[i]);
+            assertEquals(LinearCar.LIFT[i] * lift[i], learnt.lifts()[i], 0.005 * lift[i]);
+            assertTrue(learnt.rateSds()[i] > 1e-4 && learnt.rateSds()[i] < 0.02, "" + learnt.rateSds()[i]);
+            assertTrue(learnt.liftSds()[i] > 1e-5 && learnt.liftSds()[i] < 0.03, "" + learnt.liftSds()[i]);
+        }
+        assertEquals(learnt.liftSds()[0], learnt.liftSds()[1], "one thread, one error");
+        assertTrue(Math.abs(learnt.liftSds()[0] - learnt.liftSds()[2]) > 1e-6);
+        Scenarios cars = Scenarios.draw(learnt, 64);
+        for (int a = 0; a < 4; a++) {
+            for (int i = 0; i < 8; i++) {
+                double expected = truth[i][a] * LinearCar.LIFT[a] * lift[a];
+                assertEquals(expected, cars.perTurn(5)[i][a], 0.03 * Math.abs(expected) + 0.05);
+            }
+        }
+    }
+
+    /** A spring from the start, a spring from one round on, a bar still on: what was built in comes out as the amount. */
+    @Test
+    void faultsOfSpringsAreMeasured() {
+        double[][] turns = {{0, 0, 0, 0}, {3, 0, 0, 0}, {0, 3, -2, 0}, {0, 0, 0, 0}, {-3, 0, 2, 3}, {0, -3, 0, -3}};
+        double[][] loads = {{0, 0, 0}, {0, 0, 0}, {0, 0, 0}, {-700, 900_000, -30_000}, {0, 0, 0}, {0, 0, 0}};
+        double[] stiff = LinearCar.RATE.clone();
+        stiff[2] *= 1.5;
+        double[] bar = LinearCar.BAR.clone();
+        bar[1] += 0.6 * (LinearCar.RATE[2] + LinearCar.RATE[3]) / 2;
+        FourSprings springs = LinearCar.model(1, 1).springs();
+        double[][] sound = springs.response(LinearCar.RATE, LinearCar.BAR);
+        double[][] sprung = springs.response(stiff, LinearCar.BAR);
+        double[][] barred = springs.response(LinearCar.RATE, bar);
+        assertMeasured(new Suspect(Suspect.Kind.RATE, 2, 0, 0, 0.4), Math.log(1.5), simulated(turns, loads, sprung, sprung, sprung, 0));
+        assertMeasured(new Suspect(Suspect.Kind.BAR, 1, 0, Math.log(0.5), 0.8), Math.log(0.6), simulated(turns, loads, barred, barred, barred, 0));
+        assertMeasured(new Suspect(Suspect.Kind.RATE_FROM, 2, 2, 0.8, 0.5), Math.log(1.5), simulated(turns, loads, sound, sprung, sound, 2));
+    }
+
+    private static List<Settling> simulated(double[][] turns, double[][] loads, double[][] before, double[][] after, double[][] underLoad, int from) {
+        double[] at = {1150, 1010, 1280, 1470, 41, 44, 55, 56};
+        boolean[] all = {true, true, true, true, true, true, true, true};
+        List<Settling> day = new ArrayList<>();
+        for (int r = 0; r < turns.length; r++) {
+            double[] read = new double[8];
+            for (int i = 0; i < 8; i++) {
+                for (int a = 0; a < 4; a++) {
+                    at[i] += (r < from ? before : after)[i][a] * LinearCar.LIFT[a] * turns[r][a];
+                }
+                read[i] = at[i];
+                for (int c = 0; c < 3; c++) {
+                    read[i] += underLoad[i][FourSprings.LOAD + c] * loads[r][c];
+                }
+            }
+            day.add(new Settling(turns[r], read, all, loads[r], 1));
+        }
+        return day;
+    }
+
+    private static void assertMeasured(Suspect suspect, double amount, List<Settling> day) {
+        List<NoiseLevel> noise = List.of(new NoiseLevel(0.3, 0.02, 0.1, 0));
+        CarModel known = LinearCar.model(1e-4, 1e-4);
+        Posterior posterior = Posterior.of(known, noise, day, suspect);
+        assertEquals(amount, posterior.extra()[0], 0.02, suspect.toString());
+        assertTrue(posterior.extra()[1] > 1e-4 && posterior.extra()[1] < 0.1, suspect + " " + posterior.extra()[1]);
+        assertTrue(posterior.logEvidence() > 10 + Posterior.of(known, noise, day, Suspect.NONE).logEvidence());
+        Suspect elsewhere = new Suspect(suspect.kind(), suspect.kind() == Suspect.Kind.BAR ? 0 : 1, suspect.at(), suspect.mean(), suspect.sd());
+        assertTrue(posterior.logEvidence() > 10 + Posterior.of(known, noise, day, elsewhere).logEvidence(), "not of another corner");
     }
 
     /** The grid of noise: standard points of a log-normal law, each with its normal weight. */
