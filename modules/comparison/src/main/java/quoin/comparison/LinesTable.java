@@ -50,6 +50,12 @@ final class LinesTable extends JTable {
         }
     }
 
+    /** Where the window leaves less than the texts need, the table is moved sideways instead of being cut. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return getParent() == null || getParent().getWidth() >= getMinimumSize().width;
+    }
+
     private static DefaultTableModel model() {
         String[] heads = {Bundle.table_reading(), Bundle.table_from(), Bundle.table_to(), Bundle.table_difference(), Bundle.table_word()};
         return new DefaultTableModel(heads, 0) {

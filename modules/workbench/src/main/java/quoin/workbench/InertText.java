@@ -6,7 +6,9 @@ import java.awt.Container;
 import java.awt.Toolkit;
 import java.awt.event.AWTEventListener;
 import java.awt.event.ContainerEvent;
+import java.util.Arrays;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -45,7 +47,16 @@ public final class InertText implements Runnable, AWTEventListener {
 
     /** A page that lays out exactly these words, so that they wrap; for a component marked by {@link #laidOut}. */
     public static String wrapping(String words) {
-        return "<html>" + words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;") + "</html>";
+        return "<html>" + escaped(words) + "</html>";
+    }
+
+    /** A page of exactly these lines in the middle of their component, marked by {@link #laidOut}. */
+    static String inLines(String... lines) {
+        return "<html><center>" + Arrays.stream(lines).map(InertText::escaped).collect(Collectors.joining("<br>")) + "</center></html>";
+    }
+
+    private static String escaped(String words) {
+        return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 
     /** Leaves a component alone whose text was made by {@link #wrapping}. */

@@ -16,17 +16,23 @@ public class PlainTableRenderer extends DefaultTableCellRenderer {
         InertText.in(this);
     }
 
-    /** Shares the width of a table as its texts need it. */
+    /** Shares the width of a table as its texts need it; a head wider than what stands under it takes two lines. No column gets narrower. */
     public static void fit(JTable table) {
         for (int column = 0; column < table.getColumnCount(); column++) {
             TableColumn shown = table.getColumnModel().getColumn(column);
-            int width = table.getTableHeader().getDefaultRenderer().getTableCellRendererComponent(table, shown.getHeaderValue(), false, false,
-                    -1, column).getPreferredSize().width;
+            int width = 0;
             for (int row = 0; row < Math.min(ROWS, table.getRowCount()); row++) {
                 width = Math.max(width, table.prepareRenderer(table.getCellRenderer(row, column), row, column).getPreferredSize().width);
             }
-            shown.setPreferredWidth(width + table.getColumnModel().getColumnMargin() + 1);
+            TwoLineHead head = new TwoLineHead(width);
+            shown.setHeaderRenderer(head);
+            width = Math.max(width, head.getTableCellRendererComponent(table, shown.getHeaderValue(), false, false, -1, column)
+                    .getPreferredSize().width);
+            width += table.getColumnModel().getColumnMargin() + 1;
+            shown.setMinWidth(Math.min(width, shown.getMaxWidth()));
+            shown.setPreferredWidth(width);
         }
+        table.getTableHeader().revalidate();
     }
 
     /** Lets every cell of a table that has no renderer of its own be drawn by one of these, and every heading as plainly. */

@@ -164,8 +164,16 @@ public final class RoundSection {
     }
 
     private static void addRow(JPanel table, int row, String[] texts, int style) {
-        for (int i = 0; i < texts.length; i++) {
-            table.add(Looks.label(texts[i], 1, style), Looks.closeCell(i, row, i == texts.length - 1 ? 1 : 0));
+        int last = texts.length - 1;
+        for (int i = 0; i <= last; i++) {
+            table.add(i < last ? Looks.label(texts[i], 1, style) : words(texts[i], style), Looks.closeCell(i, row, i == last ? 1 : 0));
         }
+    }
+
+    /** The last column wraps where a sentence is longer than what the figures leave. */
+    private static VerdictLabel words(String text, int style) {
+        VerdictLabel words = new VerdictLabel(style);
+        words.show(new VerdictWords(Mark.NONE, text));
+        return words;
     }
 }

@@ -5,7 +5,10 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
 
-/** Two children beside each other; the left one takes its share of the width whatever stands in them, both begin at the top. */
+/**
+ * Two children beside each other, both begin at the top. The left one takes its share of the width; one whose longest words want
+ * more gets that, where the other can spare it.
+ */
 final class TwoColumns implements LayoutManager {
 
     private final double leftShare;
@@ -40,7 +43,10 @@ final class TwoColumns implements LayoutManager {
     public void layoutContainer(Container parent) {
         Component left = parent.getComponent(0);
         Component right = parent.getComponent(1);
-        int middle = (int) Math.round(leftShare * parent.getWidth());
+        int share = (int) Math.round(leftShare * parent.getWidth());
+        int least = left.getMinimumSize().width;
+        int most = parent.getWidth() - right.getMinimumSize().width;
+        int middle = least <= share && share <= most || least > most ? share : share < least ? least : most;
         left.setBounds(0, 0, middle, left.getPreferredSize().height);
         right.setBounds(middle, 0, parent.getWidth() - middle, right.getPreferredSize().height);
     }

@@ -10,6 +10,9 @@ import javax.swing.SwingConstants;
 /** A shape with its word beside it; long words wrap. */
 public final class VerdictLabel extends JPanel {
 
+    private static final double GAP = 0.4;
+    private static final double LEAST = 5;
+
     private final JLabel shape = new JLabel();
     private final WrapText word;
 
@@ -21,7 +24,7 @@ public final class VerdictLabel extends JPanel {
      * @param style of the word, as in {@link Font}
      */
     public VerdictLabel(int style) {
-        super(new BorderLayout(Looks.em(0.4), 0));
+        super(new BorderLayout(Looks.em(GAP), 0));
         word = new WrapText("", 1, style);
         setOpaque(false);
         shape.setVerticalAlignment(SwingConstants.TOP);
@@ -33,12 +36,13 @@ public final class VerdictLabel extends JPanel {
         shape.setIcon(verdict.mark().icon());
         word.setText(verdict.word());
         getAccessibleContext().setAccessibleName(verdict.word());
-        shape.setVisible(!verdict.word().isEmpty());
+        shape.setVisible(!verdict.word().isEmpty() && verdict.mark() != Mark.NONE);
     }
 
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(Looks.em(5), getPreferredSize().height);
+        int beside = shape.isVisible() ? shape.getPreferredSize().width + Looks.em(GAP) : 0;
+        return new Dimension(Math.max(Looks.em(LEAST), beside + word.longestWord()), getPreferredSize().height);
     }
 
     @Override

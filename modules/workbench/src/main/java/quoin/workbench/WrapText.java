@@ -4,9 +4,11 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Font;
+import java.awt.FontMetrics;
 import java.awt.GraphicsConfiguration;
 import java.awt.Insets;
 import java.awt.Rectangle;
+import java.util.Arrays;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
 
@@ -95,6 +97,12 @@ public final class WrapText extends JTextArea {
     @Override
     public void scrollRectToVisible(Rectangle where) {
         // stays where it is
+    }
+
+    /** Width of the longest word, which is the least a column can have without breaking a word in two. */
+    int longestWord() {
+        FontMetrics letters = getFontMetrics(getFont());
+        return Arrays.stream(getText().split("\\s+")).mapToInt(letters::stringWidth).max().orElse(0) + 1;
     }
 
     @Override

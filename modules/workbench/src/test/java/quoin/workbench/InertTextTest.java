@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Component;
 import java.awt.Container;
@@ -56,6 +57,27 @@ class InertTextTest {
         PlainTableRenderer.in(table);
         assertPlain(table.prepareRenderer(table.getCellRenderer(0, 0), 0, 0));
         assertPlain(table.getTableHeader().getDefaultRenderer().getTableCellRendererComponent(table, MARKUP, false, false, -1, 0));
+    }
+
+    @Test
+    void aHeadWiderThanItsColumnTakesTwoLinesOfTheSameWords() {
+        JTable table = new JTable(new Object[][] {{"1", "2"}}, new Object[] {"Ride height signed off", "<b>x</b> " + MARKUP});
+        PlainTableRenderer.in(table);
+        PlainTableRenderer.fit(table);
+        JLabel head = head(table, 0);
+        assertEquals("<html><center>Ride height<br>signed off</center></html>", head.getText());
+        int oneLine = head.getFontMetrics(head.getFont()).stringWidth("Ride height signed off");
+        int column = table.getColumnModel().getColumn(0).getMinWidth();
+        assertTrue(column >= head.getFontMetrics(head.getFont()).stringWidth("Ride height") && column < oneLine, column + " of " + oneLine);
+        String escaped = head(table, 1).getText();
+        assertFalse(escaped.contains("<b>") || escaped.contains("<img"), escaped);
+        table.getColumnModel().getColumn(0).setHeaderValue("a");
+        assertPlain(head(table, 0));
+    }
+
+    private static JLabel head(JTable table, int column) {
+        return (JLabel) table.getColumnModel().getColumn(column).getHeaderRenderer().getTableCellRendererComponent(table,
+                table.getColumnModel().getColumn(column).getHeaderValue(), false, false, -1, column);
     }
 
     @Test

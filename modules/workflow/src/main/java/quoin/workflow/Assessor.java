@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.Set;
 import quoin.adjustment.Verdict;
 import quoin.car.Car;
@@ -23,15 +24,19 @@ import quoin.workflow.spi.Requirement;
 import quoin.workflow.spi.Stage;
 
 /**
- * How every reading stands. Each is seen twice: as last read, which is what is shown, and as last read in order, which is
- * what counts for a sign-off.
+ * How every reading stands. Each is seen as last read, which is what is shown; as last read in order, which is what counts for
+ * a sign-off; and, for a closed day, as it counted when the last stage was signed.
  */
 final class Assessor {
 
     private static final Texts TEXTS = Texts.of(Assessor.class);
 
     /** Which figure of a reading is looked at. */
-    enum View { SHOWN, COUNTING }
+    enum View {
+        SHOWN, COUNTING,
+        /** As counting, without the doubts that came after the last sign-off: bars joined, nuts tightened, steering freed. */
+        CLOSED
+    }
 
     /**
      * A reading with what happened to it.
@@ -57,7 +62,8 @@ final class Assessor {
     private final ReadingUncertainty uncertainty;
     private final Asked asked;
     private final Repeats repeats;
-    private final Map<View, Map<ReadingId, Assessed>> known = Map.of(View.SHOWN, new HashMap<>(), View.COUNTING, new HashMap<>());
+    private final Map<View, Map<ReadingId, Assessed>> known = Map.of(View.SHOWN, new HashMap<>(), View.COUNTING, new HashMap<>(),
+            View.CLOSED, new HashMap<>());
     private final Map<View, Optional<Target>> crossTargets = new HashMap<>();
 
     Assessor(Day day, List<Stage> stages, ExpectedMove expected) {
@@ -123,7 +129,7 @@ final class Assessor {
     private Assessed typed(ReadingId reading, View view) {
         Optional<Target> target = target(reading, view);
         Optional<Judged> picked = (view == View.SHOWN ? day.latest(reading) : asked.lastInOrder(day, reading))
-                .map(f -> judge(f, outOfOrder(f)));
+                .map(f -> judge(f, outOfOrder(f), view));
         if (picked.isEmpty()) {
             return new Assessed(ReadingState.missing(reading, target, uncertainty.of(reading, new double[0], List.of())), List.of());
         }
@@ -133,16 +139,25 @@ final class Assessor {
                 picked.get().causes());
     }
 
-    private Judged judge(Figure figure, List<String> outOfOrder) {
+    private Judged judge(Figure figure, List<String> outOfOrder, View view) {
         List<Cause> since = causes.since(figure, uncertainty.of(figure.reading(), new double[] {figure.value()}, List.of(),
                 figure.instrumentUncertainty()));
         Freshness freshness = outOfOrder.isEmpty() ? Freshness.FRESH : Freshness.OUT_OF_ORDER;
         List<String> reasons = new ArrayList<>(outOfOrder);
         for (Cause cause : since) {
+            if (view == View.CLOSED && isOfTheClose(cause)) {
+                continue;
+            }
             freshness = freshness.worse(cause.effect() == Effect.STALE ? Freshness.STALE : Freshness.DOUBTFUL);
             reasons.add(cause.words());
         }
         return new Judged(figure, freshness, reasons, since);
+    }
+
+    /** A condition that made something doubtful when every stage was signed: the rules let the signature stand. */
+    private boolean isOfTheClose(Cause cause) {
+        OptionalLong signed = timeline.lastSignOff();
+        return cause.kind().isEmpty() && cause.effect() == Effect.DOUBTFUL && signed.isPresent() && cause.entry() > signed.getAsLong();
     }
 
     /** Why a figure does not count; empty where it was read in order. */

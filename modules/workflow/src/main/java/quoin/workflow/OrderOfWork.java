@@ -105,18 +105,19 @@ public final class OrderOfWork {
     }
 
     /**
-     * A reading as it is shown: as last read, or as it counted where the day is closed, or everything is signed and the last was
-     * taken in order but for what closing undoes. Those are the last verdicts on the day; the last look has its own.
+     * A reading as it is shown: as last read; as it counted for the signatures where the day is closed; as it counts where
+     * everything is signed and the last was taken in order but for what closing undoes. The last look has its own verdict.
      */
     private static ReadingState shown(ReadingId id, Assessor assessor, StageRules rules, List<Stage> stages) {
         ReadingState last = assessor.of(id, View.SHOWN).state();
-        if (last.freshness() != Freshness.OUT_OF_ORDER) {
+        boolean closed = assessor.day().closed().isPresent();
+        boolean closing = last.freshness() == Freshness.OUT_OF_ORDER
+                && stages.stream().allMatch(s -> rules.signed(s).isPresent()) && Closing.isClosingLook(assessor, id);
+        if (!closed && !closing) {
             return last;
         }
-        boolean finished = assessor.day().closed().isPresent()
-                || stages.stream().allMatch(s -> rules.signed(s).isPresent()) && Closing.isClosingLook(assessor, id);
-        ReadingState counted = assessor.of(id, View.COUNTING).state();
-        return finished && counted.value().isPresent() ? counted : last;
+        ReadingState counted = assessor.of(id, closed ? View.CLOSED : View.COUNTING).state();
+        return counted.value().isPresent() ? counted : last;
     }
 
     /** What is typed in a stage, what is judged, and what follows from both. */

@@ -319,6 +319,11 @@ final class Timeline {
         return Optional.ofNullable(signOffs.get(stage));
     }
 
+    /** The last sign-off in force of any stage. */
+    OptionalLong lastSignOff() {
+        return signOffs.values().stream().mapToLong(Entry.SignOff::number).max();
+    }
+
     Optional<String> valueNow(String key) {
         return Optional.ofNullable(values.get(key));
     }

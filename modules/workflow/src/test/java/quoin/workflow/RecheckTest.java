@@ -95,6 +95,28 @@ class RecheckTest {
     }
 
     @Test
+    void whatTheCloseUndoesLeavesTheSignedVerdictsAsTheyWere() {
+        DayBook book = signed();
+        DayStatus asSigned = order.status(book.day());
+        join(book).read("final-recheck", DayBook.loads(50.1)).condition(Conditions.DAMPERS, Conditions.RUNNING)
+                .condition(Conditions.LOCKNUTS, Conditions.YES).read("final-recheck", DayBook.goodAngles())
+                .condition(Conditions.STEERING, Conditions.FREE);
+        assertEquals(Freshness.DOUBTFUL, order.status(book.day()).reading(DayBook.height(Corner.LF)).freshness(), "still open: the steering was freed");
+        book.add(order.close(book.day()).entry().orElseThrow());
+        DayStatus closed = order.status(book.day());
+        for (StageStatus stage : asSigned.stages()) {
+            for (ReadingState reading : stage.readings()) {
+                ReadingState now = closed.reading(reading.reading());
+                assertEquals(reading.freshness(), now.freshness(), () -> reading.reading() + ": " + now.reasons());
+                assertEquals(reading.verdict(), now.verdict(), () -> "verdict of " + reading.reading());
+            }
+        }
+        assertEquals(Freshness.FRESH, closed.reading(DayBook.CROSS).freshness());
+        book.condition(Conditions.FUEL, "5");
+        assertEquals(Freshness.STALE, order.status(book.day()).reading(DayBook.CROSS).freshness(), "what is no longer valid is said of a closed day too");
+    }
+
+    @Test
     void whatIsLoosenedIsListedUntilItIsTicked() {
         DayBook book = signed();
         List<Loosened> list = Loosened.of(book.day());
