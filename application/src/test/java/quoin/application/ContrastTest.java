@@ -69,6 +69,8 @@ class ContrastTest {
             "Component.borderColor on Panel.background", "Component.borderColor on TextField.background",
             "Component.focusedBorderColor on Panel.background", "Component.focusedBorderColor on TextField.background",
             "Component.focusColor on Panel.background", "Component.error.borderColor on Panel.background",
+            "Component.error.focusedBorderColor on Panel.background", "Component.error.focusedBorderColor on TextField.background",
+            "Component.warning.borderColor on Panel.background", "Component.warning.focusedBorderColor on Panel.background",
             "Button.borderColor on Panel.background", "CheckBox.icon.borderColor on Panel.background",
             "CheckBox.icon.checkmarkColor on CheckBox.icon.background", "ComboBox.buttonArrowColor on ComboBox.background",
             "ScrollBar.thumb on ScrollBar.track", "ProgressBar.foreground on ProgressBar.background",

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import quoin.car.Adjuster;
 import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
@@ -32,6 +34,7 @@ import quoin.car.Targets;
 import quoin.mechanics.BarModel;
 import quoin.mechanics.Shares;
 import quoin.mechanics.WheelAngles;
+import quoin.quantities.Texts;
 
 /** The demo car: Ouzel 23, an invented front-engined two-seat hill-climb car. */
 public final class Ouzel23 {
@@ -43,16 +46,31 @@ public final class Ouzel23 {
     private static final int FLATS = 6;
     private static final double BAR_RATE_N_PER_MM = 24;
 
+    private static final Texts TEXTS = Texts.of(Ouzel23.class);
+
+    /** What the points of the frame and the things in the car are called. */
+    private record Names(Function<Corner, String> point, UnaryOperator<String> thing) {
+    }
+
     private Ouzel23() {
     }
 
-    /** The car as its racer believes it to be. */
+    /** The car as its racer believes it to be, with the names the practice car knows. */
     public static Car car() {
+        return car(new Names(c -> c + " rail", UnaryOperator.identity()));
+    }
+
+    /** The same car with its points and masses named in the language of the user, for a day that he sees. */
+    public static Car carInWords() {
+        return car(new Names(c -> TEXTS.say("rail", c.words()), thing -> TEXTS.say("thing." + thing.replaceAll("\\W+", "-"))));
+    }
+
+    private static Car car(Names names) {
         return new Car("ouzel-23", "Ouzel 23", 2380,
                 new PerAxle<>(new AxleSetup(1440, Optional.of(new AntiRollBar(of(BAR_RATE_N_PER_MM))), seen(true)),
                         new AxleSetup(1420, Optional.empty(), seen(false))),
-                PerCorner.of(Ouzel23::corner), masses(), heightPoints(), targets(),
-                new LoadCase("driver, dressed", of(20), new PerAxle<>(of(1.4), of(1.5))), Instruments.usual(),
+                PerCorner.of(Ouzel23::corner), masses(names), heightPoints(names), targets(names),
+                new LoadCase(names.thing().apply("driver, dressed"), of(20), new PerAxle<>(of(1.4), of(1.5))), Instruments.usual(),
                 List.of(Corner.LF, Corner.LR, Corner.RR, Corner.RF));
     }
 
@@ -91,32 +109,33 @@ public final class Ouzel23 {
         return new Adjuster(new AdjusterId(kind, corner), setting, of(start), of(min), of(max), false);
     }
 
-    private static Masses masses() {
+    private static Masses masses(Names names) {
+        UnaryOperator<String> name = names.thing();
         return new Masses(of(638), of(430), List.of(
-                new KnownMass("driver in the seat", KnownMass.Role.DRIVER, 76, -1420, -330, 330),
-                new KnownMass("driver's feet", KnownMass.Role.DRIVER, 10, -560, -300, 250),
-                new KnownMass("fuel", KnownMass.Role.FUEL, 20, -2050, 0, 360),
-                new KnownMass("battery", KnownMass.Role.PART, 6, -900, -190, 220),
-                new KnownMass("extinguisher", KnownMass.Role.PART, 4, -700, -300, 180)), List.of(
-                new MassZone("left sill", -1700, -700, 480, 620, 120),
-                new MassZone("passenger floor", -1600, -600, 120, 420, 110),
-                new MassZone("nose tray", 150, 350, -200, 200, 200),
-                new MassZone("tail tray", -2600, -2400, -250, 250, 320)));
+                new KnownMass(name.apply("driver in the seat"), KnownMass.Role.DRIVER, 76, -1420, -330, 330),
+                new KnownMass(name.apply("driver's feet"), KnownMass.Role.DRIVER, 10, -560, -300, 250),
+                new KnownMass(name.apply("fuel"), KnownMass.Role.FUEL, 20, -2050, 0, 360),
+                new KnownMass(name.apply("battery"), KnownMass.Role.PART, 6, -900, -190, 220),
+                new KnownMass(name.apply("extinguisher"), KnownMass.Role.PART, 4, -700, -300, 180)), List.of(
+                new MassZone(name.apply("left sill"), -1700, -700, 480, 620, 120),
+                new MassZone(name.apply("passenger floor"), -1600, -600, 120, 420, 110),
+                new MassZone(name.apply("nose tray"), 150, 350, -200, 200, 200),
+                new MassZone(name.apply("tail tray"), -2600, -2400, -250, 250, 320)));
     }
 
-    private static List<HeightPoint> heightPoints() {
+    private static List<HeightPoint> heightPoints(Names names) {
         List<HeightPoint> points = new ArrayList<>();
         for (Corner corner : Corner.values()) {
             double side = corner.isLeft() ? 1 : -1;
-            points.add(new HeightPoint(corner + " rail", Optional.of(corner), of(corner.isFront() ? -210 : -2110),
+            points.add(new HeightPoint(names.point().apply(corner), Optional.of(corner), of(corner.isFront() ? -210 : -2110),
                     of(side * (corner.isFront() ? 270 : 320))));
         }
         return points;
     }
 
-    private static Targets targets() {
+    private static Targets targets(Names names) {
         Map<ReadingId, Target> targets = new LinkedHashMap<>();
-        for (HeightPoint point : heightPoints()) {
+        for (HeightPoint point : heightPoints(names)) {
             targets.put(point.reading(), new Target(point.corner().orElseThrow().isFront() ? 62 : 70, 1));
         }
         targets.put(ReadingId.ofCar(ReadingKind.CROSS), new Target(50, 0.3));

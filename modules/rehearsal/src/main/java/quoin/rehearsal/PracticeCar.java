@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import quoin.car.Axle;
 import quoin.car.Car;
 import quoin.car.Corner;
+import quoin.car.HeightPoint;
 import quoin.car.Instruments;
 import quoin.car.PerCorner;
 import quoin.car.ReadingId;
@@ -81,9 +82,19 @@ public final class PracticeCar {
         Moment moment = new Moment(Situation.of(day), hidden.standing(day), day.revision(), level, rounded);
         Map<ReadingId, Double> read = new LinkedHashMap<>();
         for (ReadingId id : wanted) {
-            value(id, moment).ifPresent(value -> read.put(id, value));
+            value(own(id, day.car()), moment).ifPresent(value -> read.put(id, value));
         }
         return read;
+    }
+
+    /** The day may call the points of the frame otherwise, in the language it was begun in: the point at the same corner is meant. */
+    private ReadingId own(ReadingId id, Car named) {
+        if (id.kind() != ReadingKind.HEIGHT || car.heightPoints().stream().anyMatch(p -> p.reading().equals(id))) {
+            return id;
+        }
+        return named.heightPoints().stream().filter(p -> p.reading().equals(id) && p.corner().isPresent())
+                .flatMap(p -> car.heightPoints().stream().filter(o -> o.corner().equals(p.corner()))).map(HeightPoint::reading)
+                .findFirst().orElse(id);
     }
 
     /** All that one look at the car needs. */

@@ -4,19 +4,25 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.PerCorner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.logbook.Conditions;
+import quoin.logbook.Day;
+import quoin.logbook.Entry;
+import quoin.logbook.Header;
 import quoin.mechanics.Shares;
 
 /** Loads and heights of the practice car behave as the statics of a car on four springs demands. */
@@ -45,6 +51,28 @@ class PracticeCarTest {
         PracticeCar other = PracticeCar.ouzel23(2);
         assertNotEquals(ready().car.read(ready().day(), wanted), other.read(ready().day(), wanted));
         assertEquals(ready().car.exact(ready().day(), wanted), other.exact(ready().day(), wanted), "the car itself is the same");
+    }
+
+    @Test
+    void aDayBegunInGermanIsReadAtTheSamePoints() {
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.ENGLISH);
+            assertEquals(Ouzel23.car(), Ouzel23.carInWords(), "the names of the practice car are English");
+            Locale.setDefault(Locale.GERMANY);
+            Car german = Ouzel23.carInWords();
+            assertEquals("Rahmen VL", german.heightPoints().get(0).name());
+            PracticeCar car = PracticeCar.ouzel23(1);
+            Day day = Day.of(List.of(new Entry.CarDescribed(new Header(1, Instant.EPOCH, ""), german)));
+            Day english = Day.of(List.of(new Entry.CarDescribed(new Header(1, Instant.EPOCH, ""), car.car())));
+            for (Corner corner : Corner.values()) {
+                ReadingId here = german.heightPoints().get(corner.ordinal()).reading();
+                ReadingId there = car.car().heightPoints().get(corner.ordinal()).reading();
+                assertEquals(car.read(english, List.of(there)).get(there), car.read(day, List.of(here)).get(here), corner.name());
+            }
+        } finally {
+            Locale.setDefault(before);
+        }
     }
 
     @Test

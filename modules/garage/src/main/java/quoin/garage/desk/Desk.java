@@ -195,7 +195,7 @@ public final class Desk {
 
     /** Begins a rehearsal with the practice car. */
     public void rehearse(String title) {
-        Car car = Ouzel23.car();
+        Car car = Ouzel23.carInWords();
         boolean known = library.cars().stream().anyMatch(c -> c.id().equals(car.id()));
         if (!known) {
             library.save(car);

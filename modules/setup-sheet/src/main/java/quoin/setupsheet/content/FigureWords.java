@@ -2,7 +2,6 @@ package quoin.setupsheet.content;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.Car;
@@ -64,7 +63,7 @@ final class FigureWords {
     }
 
     private static String name(ReadingId id) {
-        return id.kind() == ReadingKind.TOTAL_TOE ? id.kind().words() + " " + id.place().toLowerCase(Locale.ROOT) : id.words();
+        return id.kind() == ReadingKind.TOTAL_TOE ? id.kind().words() + " " + id.placeWords() : id.words();
     }
 
     private boolean worthALine(ReadingId id) {
