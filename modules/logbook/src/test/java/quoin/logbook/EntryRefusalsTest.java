@@ -119,6 +119,14 @@ class EntryRefusalsTest {
     }
 
     @Test
+    void conditionsThatAreFiguresAreKnown() {
+        assertTrue(Conditions.isFigure(Conditions.FUEL) && Conditions.isFigure("pressure.RR"));
+        assertTrue(List.of(Conditions.DRIVER, "pressure.", "pressure.XX", Conditions.PRESSURES).stream().noneMatch(Conditions::isFigure));
+        assertEquals("RR", Conditions.cornerOfPressure("pressure.RR").orElseThrow().name());
+        assertTrue(Conditions.cornerOfPressure("pressure.XX").isEmpty());
+    }
+
+    @Test
     void conditionsOfAnAxleOrCornerHaveKeysOfTheirOwn() {
         assertEquals("front-bar", Conditions.bar(Axle.FRONT));
         assertEquals("rear-bar", Conditions.bar(Axle.REAR));
