@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -167,24 +166,5 @@ class DayAskedTest {
         assertEquals(105, day.latestAt(Samples.LF_LOAD, 6).orElseThrow().value());
         assertEquals(Optional.empty(), day.latestAt(Samples.LF_LOAD, 2));
         assertEquals(2, day.after(3).size());
-    }
-
-    /** A length measured on the day counts more than the sum of the turns; turned without one it is not known. */
-    @Test
-    void lengthsFollowTurnsAndWhatWasMeasured() {
-        long first = add(turn(2, OptionalDouble.empty()));
-        long measured = add(turn(1, OptionalDouble.of(60)));
-        long last = add(turn(-0.5, OptionalDouble.empty()));
-        Day day = day();
-        OptionalDouble start = OptionalDouble.of(50);
-        assertEquals(50, day.lengthMm(Samples.RR_PERCH, start, 1.5, first - 1).orElseThrow());
-        assertEquals(53, day.lengthMm(Samples.RR_PERCH, start, 1.5, first).orElseThrow());
-        assertEquals(OptionalDouble.empty(), day.lengthMm(Samples.RR_PERCH, OptionalDouble.empty(), 1.5, first));
-        assertEquals(60, day.lengthMm(Samples.RR_PERCH, start, 1.5, measured).orElseThrow());
-        assertEquals(59.25, day.lengthMm(Samples.RR_PERCH, start, 1.5, last).orElseThrow());
-    }
-
-    private static Entry turn(double turns, OptionalDouble lengthMm) {
-        return new Entry.Adjustment(Header.draft(""), List.of(new Entry.Turn(Samples.RR_PERCH, turns, lengthMm)), "");
     }
 }
