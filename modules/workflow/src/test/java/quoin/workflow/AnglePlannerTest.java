@@ -89,6 +89,55 @@ class AnglePlannerTest {
     }
 
     @Test
+    void saysThatNothingIsToBeTurned() {
+        RoundPlan plan = AnglePlanner.plan(read(-2.2, 0), KNOWN, PlanCancellation.NEVER).orElseThrow();
+        assertTrue(plan.why().startsWith("Leave it: by all readings so far"), plan.why());
+        assertEquals(List.of(), plan.notReachable());
+        assertEquals(plan.probabilityNow().orElseThrow(), plan.probabilityInside().orElseThrow(), 1e-9);
+        assertEquals(2, plan.revision());
+    }
+
+    /** One reading of the wheel: the plan starts from it, and adds what the turns do by the true effects. */
+    @Test
+    void foretellsEveryAngleOfTheWheel() {
+        RoundPlan plan = AnglePlanner.plan(read(-1.6, 0.2), KNOWN, PlanCancellation.NEVER).orElseThrow();
+        double rod = turns(plan, AdjusterKind.CAMBER_ROD);
+        double link = turns(plan, AdjusterKind.TOE_LINK);
+        Predicted camber = plan.predicted().get(ReadingId.of(ReadingKind.CAMBER, Corner.LF));
+        Predicted toe = plan.predicted().get(ReadingId.of(ReadingKind.TOE, Corner.LF));
+        assertEquals(-1.6, camber.now());
+        assertEquals(-1.6 + CAMBER * rod, camber.predicted(), 1e-9);
+        assertEquals(0.2 + CAMBER_TO_TOE * rod + TOE * link, toe.predicted(), 1e-9);
+        assertEquals(-2.2, camber.target().orElseThrow().value());
+        double read = new ReadingUncertainty(car()).of(ReadingId.of(ReadingKind.CAMBER, Corner.LF), new double[0], List.of());
+        double described = 0.15 * CAMBER * Math.abs(rod);
+        assertEquals(Math.hypot(read, Math.hypot(described, 0.03 * link)), camber.uncertainty(), 1e-6,
+                "the reading, 15 % of what the rod does, and what the link may do to camber");
+        assertTrue(plan.why().startsWith("Camber, caster and toe of each wheel in one pass"), plan.why());
+    }
+
+    private static double turns(RoundPlan plan, AdjusterKind kind) {
+        return plan.moves().stream().filter(m -> m.adjuster().kind() == kind).mapToDouble(CornerMove::turns).sum();
+    }
+
+    /** Six turns of the rod are 1.9 deg; 4.2 are wanted. */
+    @Test
+    void saysWhatTheThreadsCannotReach() {
+        RoundPlan plan = AnglePlanner.plan(read(2.0, 0), KNOWN, PlanCancellation.NEVER).orElseThrow();
+        assertTrue(plan.notReachable().contains("The LF camber stays outside: no adjuster of this wheel can bring it to its target within its "
+                + "thread and steps."), plan.notReachable().toString());
+    }
+
+    @Test
+    void aLinkWhoseOwnAngleWasNotReadIsLeftAlone() {
+        entries.add(new Entry.CarDescribed(next(), car()));
+        entries.add(new Entry.Reading(next(), Map.of(ReadingId.of(ReadingKind.CAMBER, Corner.LF), -1.6), Map.of(), Entry.Source.RACER));
+        RoundPlan plan = AnglePlanner.plan(Day.of(entries), KNOWN, PlanCancellation.NEVER).orElseThrow();
+        assertEquals(List.of(AdjusterKind.CAMBER_ROD), plan.moves().stream().map(m -> m.adjuster().kind()).toList());
+        assertFalse(plan.predicted().containsKey(ReadingId.of(ReadingKind.TOE, Corner.LF)));
+    }
+
+    @Test
     void saysWhatItAssumesAndLearnsFromTheFirstTurn() {
         Day day = read(-1.6, 0);
         RoundPlan first = AnglePlanner.plan(day, NONE, PlanCancellation.NEVER).orElseThrow();

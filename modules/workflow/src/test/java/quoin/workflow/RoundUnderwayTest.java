@@ -13,6 +13,9 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import quoin.adjustment.PlanCancellation;
+import quoin.car.AdjusterId;
+import quoin.car.AdjusterKind;
+import quoin.car.Corner;
 import quoin.car.PerCorner;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
@@ -106,5 +109,40 @@ class RoundUnderwayTest {
         turn(plan.moves().get(0), plan.moves().get(0).turns());
         entries.add(new Entry.Correction(next(), entries.size(), Optional.empty(), "undo"));
         assertEquals(Optional.empty(), RoundUnderway.of(day(), WEIGHTS));
+    }
+
+    @Test
+    void itTellsHowFarTheRoundIsAndFromWhere() {
+        turn(plan.moves().get(0), plan.moves().get(0).turns());
+        RoundUnderway underway = RoundUnderway.of(day(), WEIGHTS).orElseThrow();
+        assertEquals(2, underway.before().revision(), "the day as it was read");
+        assertEquals(Map.of(plan.moves().get(0).adjuster(), plan.moves().get(0).turns()), underway.done());
+        RoundPlan rest = rest().orElseThrow();
+        assertEquals("1 of " + plan.moves().size() + " adjusters of this round are done; then settle the car and read.", rest.why());
+        assertEquals(plan.probabilityInside(), rest.probabilityInside());
+    }
+
+    @Test
+    void turnedInTwoGoesIsTurnedOnce() {
+        CornerMove first = plan.moves().get(0);
+        turn(first, first.turns() - 0.125);
+        turn(first, 0.125);
+        assertEquals(plan.moves().subList(1, plan.moves().size()), rest().orElseThrow().moves());
+        turn(first, -first.turns());
+        assertEquals(Optional.empty(), RoundUnderway.of(day(), WEIGHTS), "all turned back");
+    }
+
+    @Test
+    void workOfAnotherStageIsNoneOfThisRound() {
+        turn(plan.moves().get(0), plan.moves().get(0).turns());
+        entries.add(new Entry.Adjustment(next(), List.of(new Entry.Turn(new AdjusterId(AdjusterKind.TOE_LINK, Corner.LF), 0.5, OptionalDouble.empty())), ""));
+        assertEquals(Optional.empty(), RoundUnderway.of(day(), WEIGHTS));
+    }
+
+    @Test
+    void withoutAPlanThereIsNoRest() {
+        turn(plan.moves().get(0), plan.moves().get(0).turns());
+        assertEquals(Optional.empty(), RoundUnderway.of(day(), WEIGHTS).flatMap(u -> u.rest(day(), List.of(), RoundUnderwayTest::plans)));
+        assertEquals(Optional.empty(), RoundUnderway.of(Day.of(entries.subList(0, 1)), WEIGHTS));
     }
 }
