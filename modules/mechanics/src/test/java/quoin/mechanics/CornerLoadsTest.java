@@ -190,10 +190,29 @@ class CornerLoadsTest {
                 f -> f.kind() == LoadFinding.Kind.WHEEL_LIFTED && f.corner() == Corner.RF));
     }
 
+    /**
+     * An upright body falls where weight times height exceeds the stiffness: in roll sum k y^2, in pitch sum k x^2 about the
+     * centre of stiffness (Euler; here 90/70 N/mm, tracks 1520/1470, wheelbase 2675 mm).
+     */
     @Test
     void aCarTooTallForItsSpringsFallsOver() {
-        assertThrows(NoEquilibriumException.class,
-                () -> CornerLoads.solve(TestCars.formula(RIGID, 60000), Turns.NONE));
+        double roll = 180 * 760 * 760.0 + 140 * 735 * 735.0;
+        double pitch = 180.0 * 140 / (180 + 140) * TestCars.WHEELBASE * TestCars.WHEELBASE;
+        assertTrue(roll < pitch, "roll goes first");
+        double height = roll / TestCars.WEIGHT_N;
+        assertTrue(Math.abs(CornerLoads.solve(centred(0.97 * height), Turns.NONE).rollDeg()) < 1);
+        for (double tall : new double[] {1.03, 1.5, 2 * pitch / roll}) {
+            NoEquilibriumException e = assertThrows(NoEquilibriumException.class, () -> CornerLoads.solve(centred(tall * height), Turns.NONE), "x " + tall);
+            assertEquals("the car would fall over: its springs are too soft for the height of its centre of gravity", e.getMessage());
+            assertEquals(e.getMessage(), e.getLocalizedMessage());
+        }
+        assertThrows(NoEquilibriumException.class, () -> CornerLoads.solve(TestCars.formula(RIGID, 60000), Turns.NONE));
+    }
+
+    /** Loads alike left and right, so that it leans to neither side. */
+    private static CarModel centred(double cgHeight) {
+        CarModel car = TestCars.formula(RIGID, cgHeight);
+        return StateFit.toReadings(car, Turns.NONE, new PerCorner<>(121.0, 121.0, 154.0, 154.0), Map.of()).car();
     }
 
     @Test

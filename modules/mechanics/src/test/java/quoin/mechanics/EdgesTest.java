@@ -171,6 +171,19 @@ class EdgesTest {
         assertEquals(field + ": " + refusal.getMessage(), refusal.toString());
     }
 
+    /** A suspension module from outside speaks one language and refuses in its own words. */
+    @Test
+    void aRefusalInWordsOfItsOwn() {
+        InvalidInputException own = new InvalidInputException("suspension.upright", "must be longer than the rod");
+        assertEquals("suspension.upright", own.field());
+        assertEquals("must be longer than the rod", own.getMessage());
+        assertEquals("suspension.upright: must be longer than the rod", own.toString());
+        assertEquals("corners: is missing", InvalidInputException.missing("corners").toString());
+        InvalidInputException missing = assertThrows(InvalidInputException.class, () -> CornerLoads.solve(null, Turns.NONE));
+        assertEquals("car", missing.field());
+        assertEquals("turns", assertThrows(InvalidInputException.class, () -> CornerLoads.solve(TestCars.formula(OptionalDouble.of(200), 300), null)).field());
+    }
+
     /** A string askew by more than the side it runs along is told for the side it is on. */
     @Test
     void aSkewStringIsNamedByItsSide() {

@@ -3,8 +3,10 @@ package quoin.mechanics;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -174,6 +176,50 @@ class PadShimsTest {
                         corner + 1, new int[] {used[0] + a, used[1] + b}, new int[] {pieces[0] + a + b}, best, level);
             }
         }
+    }
+
+    /** Eight thicknesses, six of each, at most six under a pad: 3003 stacks a pad, 8 * 10^13 plans. The racer does not wait. */
+    @Test
+    void aFullBoxOfShimsIsNoWait() {
+        List<Setting.Shim> box = stock(0.2, 6, 0.3, 6, 0.5, 6, 1, 6, 1.5, 6, 2, 6, 3, 6, 5, 6);
+        Random random = new Random(9);
+        assertTimeoutPreemptively(Duration.ofSeconds(30), () -> {
+            for (int floor = 0; floor < 6; floor++) {
+                PadSurvey survey = survey(random.nextInt(200) * 0.1, random.nextInt(200) * 0.1, random.nextInt(200) * 0.1, random.nextInt(200) * 0.1);
+                assertTrue(PadShims.toPlane(survey, box, 0.05).reached(), "floor " + floor);
+                assertTrue(PadShims.toLevel(survey, box, 0.1, 0.1).reached(), "floor " + floor);
+            }
+            // Out of reach: as near as the box can bring it, and no search for more.
+            PadShims far = PadShims.toLevel(survey(0, 40, 0, 0), box, 0.1, 0.1);
+            assertFalse(far.reached());
+        });
+    }
+
+    /**
+     * In a plane the warp decides between plans that are as near with as few shims: RR is 2.8 mm low, a warp of 2.8 * 1300 / 1280 =
+     * 2.84 mm; of 2, 2.5 and 3 mm under LF or RR, 3 mm under LF leave least, 0.16 mm against 0.20 under RR.
+     */
+    @Test
+    void ofEquallyFewShimsTheFlatterPlanIsTaken() {
+        PadShims plan = PadShims.toPlane(survey(2.8, 2.8, 2.8, 0), stock(2, 1, 3, 1, 2.5, 1), 1);
+        assertEquals(List.of(3.0), plan.shimsMm().lf());
+        assertEquals(1, plan.count());
+        assertEquals(0.15625, plan.after().warpMm(), 1e-12);
+        assertEquals(3, plan.underMm(Corner.LF), 1e-12);
+        assertEquals(0, plan.underMm(Corner.RR));
+        PadShims none = PadShims.toPlane(survey(0.8, 0, 0, 0), stock(1, 4), 1);
+        assertEquals(0, none.count(), "inside already: nothing is put down, though a shim would make it flatter");
+        assertEquals("warpTolerance_mm", assertThrows(InvalidInputException.class, () -> PadShims.toPlane(survey(0, 0, 0, 0), stock(1, 4), -0.1)).field());
+        assertEquals("warpTolerance_mm", assertThrows(InvalidInputException.class, () -> PadShims.toLevel(survey(0, 0, 0, 0), stock(1, 4), -0.1, 1)).field());
+        assertEquals("levelTolerance_mm", assertThrows(InvalidInputException.class, () -> PadShims.toLevel(survey(0, 0, 0, 0), stock(1, 4), 1, -0.1)).field());
+        assertEquals(0, PadShims.toPlane(survey(9, 0, 0, 0), stock(1, 0), 1).count(), "a thickness of which none are left");
+    }
+
+    @Test
+    void noStackIsHigherThanSixShims() {
+        PadShims plan = PadShims.toPlane(survey(10, 10, 10, 0), stock(1, 20), 0.1);
+        assertEquals(PadShims.MOST_UNDER_A_PAD, plan.shimsMm().rr().size());
+        assertTrue(plan.reached(), "the other four go under the pad across: " + plan);
     }
 
     /** The same problem as a linear programme, which bounds it from below, or with whole pieces of each thickness. */
