@@ -165,7 +165,7 @@ public record OddCorner(Cause cause, Corner corner, double odds, double amount, 
                         Texts.figure("%.2f", 2 * d.sd()));
             }
             case SEIZED_RING -> TEXTS.say("odd.seized", prior.adjusters().get(d.suspect().index()).id(),
-                    Texts.figure("%.0f", 100 * (1 + d.amount())), Texts.figure("%.0f", 200 * d.sd()));
+                    Texts.figure("%.0f", Math.max(0, 100 * (1 + d.amount()))), Texts.figure("%.0f", 200 * d.sd()));
             case WRONG_SPRING -> TEXTS.say("odd.spring", corner.words(), Texts.figure("%.0f", rate * factor),
                     Texts.figure("%.0f", 2 * rate * factor * d.sd()), Texts.figure("%.0f", rate));
             case BUMP_STOP -> TEXTS.say("odd.bump", corner.words(), Texts.figure("%.1f", factor), round(history, d.suspect().at()));

@@ -36,8 +36,14 @@ final class ReadingCauses {
     /** A slip of the finger that fits to the digit is a sharper explanation than "somehow wrong". */
     private static final double SLIP_BONUS = 2;
 
-    /** An explanation: what to say, and the natural logarithm of its odds against the plain model. */
-    private record Explained(double logOdds, ReadingDoubt doubt) {
+    /**
+     * An explanation.
+     *
+     * @param logOdds natural logarithm of its odds against the plain model
+     * @param doubt   what to say
+     * @param mended  the reading as it was meant; empty where that is not known
+     */
+    record Explained(double logOdds, ReadingDoubt doubt, Optional<SettledReading> mended) {
     }
 
     private final LearningPrior prior;
@@ -53,13 +59,13 @@ final class ReadingCauses {
     }
 
     /** The likeliest single cause, if its odds are good enough to name it. */
-    static Optional<ReadingDoubt> likeliest(LearningPrior prior, List<SettledReading> before, SettledReading reading) {
+    static Optional<Explained> likeliest(LearningPrior prior, List<SettledReading> before, SettledReading reading) {
         ReadingCauses causes = new ReadingCauses(prior, before, reading);
         List<Explained> explained = new ArrayList<>(causes.exchanges());
         Learner.departures(prior, causes.all, causes.suspects()).stream()
                 .filter(d -> d.logOdds() > ReadingCheck.NAMED - SLIP_BONUS).map(causes::explain).forEach(explained::add);
         return explained.stream().filter(e -> e.logOdds() > ReadingCheck.NAMED)
-                .max((a, b) -> Double.compare(a.logOdds(), b.logOdds())).map(Explained::doubt);
+                .max((a, b) -> Double.compare(a.logOdds(), b.logOdds()));
     }
 
     /**
@@ -145,7 +151,8 @@ final class ReadingCauses {
                         double odds = Learner.logEvidence(prior, with(swapped)) - plain;
                         out.add(new Explained(odds, new ReadingDoubt(Level.ERROR, Cause.CORNERS_EXCHANGED,
                                 OptionalInt.of(i), TEXTS.say(first == 0 ? "exchanged.loads" : "exchanged.heights",
-                                corner(i).words(), corner(j).words(), figure(i, other.getAsDouble()), figure(j, one.getAsDouble())), other)));
+                                corner(i).words(), corner(j).words(), figure(i, other.getAsDouble()), figure(j, one.getAsDouble())), other),
+                                Optional.of(swapped)));
                     }
                 }
             }
@@ -168,8 +175,8 @@ final class ReadingCauses {
     private Explained explain(Departure d) {
         return switch (d.suspect().kind()) {
             case FIGURE -> figure(d);
-            case TURNS -> new Explained(d.logOdds(), turns(d));
-            default -> new Explained(d.logOdds(), moved(d));
+            case TURNS -> new Explained(d.logOdds(), turns(d), Optional.empty());
+            default -> new Explained(d.logOdds(), moved(d), Optional.empty());
         };
     }
 
@@ -181,14 +188,15 @@ final class ReadingCauses {
         Optional<TypingSlip> slip = TypingSlip.of(read / unit, wanted / unit, Math.max(3 * d.sd() / unit, 0.3), row < 4)
                 .filter(s -> Math.abs(s.value() * unit - read) >= least(row));
         if (slip.isPresent()) {
-            return new Explained(d.logOdds() + SLIP_BONUS, slip(row, read, wanted, 2 * d.sd(), slip.get()));
+            return new Explained(d.logOdds() + SLIP_BONUS, slip(row, read, wanted, 2 * d.sd(), slip.get()),
+                    Optional.of(reading.withFigure(row, slip.get().value() * unit)));
         }
         String within = Texts.figure("%.1f", 2 * d.sd() / unit);
         Cause cause = row < 4 ? Cause.SCALE : Cause.HEIGHT;
         String words = TEXTS.say(row < 4 ? "figure.scale" : "figure.height", place(row), figure(row, read), figure(row, wanted), within,
                 Texts.figure("%.1f", 100 * d.amount() / wanted));
         return new Explained(d.logOdds(), new ReadingDoubt(Level.WARNING, cause, OptionalInt.of(row), words,
-                OptionalDouble.empty()));
+                OptionalDouble.empty()), Optional.empty());
     }
 
     private ReadingDoubt turns(Departure d) {

@@ -44,15 +44,12 @@ public final class ReadingCheck {
         }
         SettledReading judged = reading;
         for (int i = 0; i < SLIPS; i++) {
-            Optional<ReadingDoubt> one = ReadingCauses.likeliest(prior, before, judged);
-            if (one.isEmpty()) {
+            Optional<ReadingCauses.Explained> one = ReadingCauses.likeliest(prior, before, judged);
+            one.ifPresent(o -> doubts.add(o.doubt()));
+            if (one.isEmpty() || one.get().mended().isEmpty()) {
                 break;
             }
-            doubts.add(one.get());
-            if (one.get().row().isEmpty() || one.get().suggested().isEmpty()) {
-                break;
-            }
-            judged = judged.withFigure(one.get().row().getAsInt(), one.get().suggested().getAsDouble());
+            judged = one.get().mended().get();
         }
         if (doubts.isEmpty()) {
             doubts.addAll(ReadingPlausibility.unexplained(prior, before, reading));
