@@ -1,7 +1,6 @@
 package quoin.logbook;
 
 import java.util.AbstractList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.RandomAccess;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -45,8 +44,8 @@ public final class GrowingList<T> extends AbstractList<T> implements RandomAcces
             items[size] = item;
             return new GrowingList<>(items, used, size + 1);
         }
-        Object[] longer = Arrays.copyOf(items, Math.max(LEAST, size + size / 2 + 1));
-        Arrays.fill(longer, size, longer.length, null);
+        Object[] longer = new Object[Math.max(LEAST, size + size / 2 + 1)];
+        System.arraycopy(items, 0, longer, 0, size);
         longer[size] = item;
         return new GrowingList<>(longer, new AtomicInteger(size + 1), size + 1);
     }
