@@ -138,6 +138,26 @@ class ResponseBeliefTest {
     }
 
     @Test
+    void whatIsBelievedBeforehandStaysWhereNothingWasTurned() {
+        LearningPrior prior = car.prior(NoisePrior.garage());
+        ResponseBelief one = Learner.learn(prior, List.of(read));
+        for (int a = 0; a < 4; a++) {
+            assertEquals(prior.adjusters().get(a).liftMmPerTurn(), one.liftsMmPerTurn().get(a), 1e-6);
+            assertEquals(prior.adjusters().get(a).liftRelativeSd(), one.liftRelativeSds().get(a), 1e-6);
+            assertEquals(prior.corners().get(a).wheelRateNPerMm(), one.wheelRatesNPerMm().get(a), 0.02 * prior.corners().get(a).wheelRateNPerMm());
+            assertEquals(prior.corners().get(a).rateRelativeSd(), one.wheelRateRelativeSds().get(a), 0.01);
+        }
+        ResponseBelief rearOnly = Learner.learn(prior.withAdjusters(prior.adjusters().subList(2, 4)),
+                List.of(new SettledReading(List.of(0.0, 0.0), read.loadsN(), read.heightsMm(), List.of(), 1)));
+        assertEquals(2, rearOnly.responsePerTurn().get(0).size());
+        for (int i = 0; i < 8; i++) {
+            double before = one.responsePerTurn().get(i).get(2);
+            assertEquals(before, rearOnly.responsePerTurn().get(i).get(0), 0.05 * (1 + Math.abs(before)));
+        }
+        assertEquals(0.5, prior.withUnknownRates().corners().get(1).rateRelativeSd());
+    }
+
+    @Test
     void aCountThatDoesNotMatchIsRefused() {
         String message = assertThrows(IllegalArgumentException.class, () -> belief.predict(new double[3])).getMessage();
         assertEquals("turns holds 3 values; give one per adjuster, 4", message);

@@ -1,5 +1,6 @@
 package quoin.mechanics;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -69,6 +70,35 @@ class CasterSweepTest {
                 camber(caster, kpi, camber, angle), camber(caster, kpi, camber, -angle));
         assertEquals(caster, sweep.exact().casterDeg(), 1e-9);
         assertEquals(kpi, sweep.exact().kpiDeg(), 1e-9);
+    }
+
+    /** What a sweep was made of and what it gives cannot change it. */
+    @Test
+    void aSweepStaysWhatItIs() {
+        double[] steer = {0, 20, -19};
+        double[] cambers = {-1, 1.4, -2};
+        CasterSweep sweep = new CasterSweep(true, 0, steer, cambers);
+        double caster = sweep.exact().casterDeg();
+        steer[1] = 5;
+        cambers[1] = 9;
+        sweep.steerDeg()[2] = -5;
+        sweep.cambersDeg()[2] = 9;
+        assertArrayEquals(new double[] {0, 20, -19}, sweep.steerDeg());
+        assertArrayEquals(new double[] {-1, 1.4, -2}, sweep.cambersDeg());
+        assertEquals(caster, sweep.exact().casterDeg());
+    }
+
+    /** January's formula (SAE 850219) with unequal angles by hand: (c1 - c2) / (sin 20 + sin 19); mean rise over 1 - mean cosine. */
+    @Test
+    void theTextbookWithUnequalAngles() {
+        CasterSweep sweep = new CasterSweep(true, 0, new double[] {0, 20, -19}, new double[] {-1, 1.4, -2});
+        double sines = Math.sin(Math.toRadians(20)) + Math.sin(Math.toRadians(19));
+        double cosines = (Math.cos(Math.toRadians(20)) + Math.cos(Math.toRadians(19))) / 2;
+        assertEquals(3.4 / sines, sweep.textbook().casterDeg(), 1e-12);
+        assertEquals((-0.3 + 1) / (1 - cosines), sweep.textbook().kpiDeg(), 1e-12);
+        CasterSweep shifted = new CasterSweep(true, 0, new double[] {1, 21, -18}, new double[] {-1, 1.4, -2});
+        assertEquals(sweep.textbook().casterDeg(), shifted.textbook().casterDeg(), 1e-12, "counted from where straight ahead stands");
+        assertEquals(1 / (1 - Math.cos(Math.toRadians(19.5))), sweep.kpiErrorFactor(), 1e-12, "half of what lies between left and right");
     }
 
     @Test

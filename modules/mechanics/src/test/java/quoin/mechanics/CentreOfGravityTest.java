@@ -32,6 +32,8 @@ class CentreOfGravityTest {
         assertEquals(21.5, 100 * 101 / shares.totalKgf(), 0.05);
         assertEquals(40.7, shares.frontPercent(), 0.05);
         assertEquals(59.3, shares.rearPercent(), 0.05);
+        assertEquals(50.3, shares.leftPercent(), 0.05);
+        assertEquals(49.7, shares.rightPercent(), 0.05);
         assertEquals(52.7, shares.crossPercent(), 0.05);
         assertEquals(47.3, shares.otherDiagonalPercent(), 0.05);
     }

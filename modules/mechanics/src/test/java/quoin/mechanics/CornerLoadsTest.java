@@ -181,6 +181,20 @@ class CornerLoadsTest {
         assertEquals(car.sprungCg().yMm(), out.sprungCg().yMm(), 1e-9);
     }
 
+    /** Wheels set back stand for their axle by their mean; the tracks are measured across the car. */
+    @Test
+    void theWheelbaseIsThatOfTheMiddlesOfTheAxles() {
+        CarModel car = TestCars.formula(RIGID, 300);
+        CornerModel rf = car.corners().rf();
+        CarModel setBack = car.withCorners(car.corners().with(Corner.RF, new CornerModel(rf.xMm() - 12, rf.yMm() - 3, 11, 90, 0.8, 0, 0, 1, 1, TYRE, 0)));
+        assertEquals(TestCars.WHEELBASE - 6, setBack.wheelbaseMm(), 1e-9);
+        assertEquals(1523, setBack.trackMm(Axle.FRONT), 1e-9);
+        assertEquals(1470, setBack.trackMm(Axle.REAR), 1e-9);
+        assertEquals(new PlanPoint(-12, -763), setBack.contactPoints().rf());
+        assertEquals(car.totalMassKg() + 11, setBack.totalMassKg(), 1e-9);
+        assertEquals(1 / (90 * 0.64) + 1 / TYRE.getAsDouble(), setBack.corners().rf().complianceMmPerN(), 1e-12);
+    }
+
     @Test
     void looseSpringAndLiftedWheelAreSaid() {
         Equilibrium state = CornerLoads.solve(TestCars.formula(RIGID, 300), Turns.perch(Corner.RF, -90));
