@@ -21,6 +21,7 @@ import quoin.quantities.Dimension;
 import quoin.quantities.QuantityFormat;
 import quoin.quantities.Unit;
 import quoin.quantities.UnitPreferences;
+import quoin.workbench.BuiltFrom;
 import quoin.workbench.CornerBlock;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
@@ -52,13 +53,19 @@ final class CornerWeightsView extends RoundView {
     private final FigureTable centre = new FigureTable();
     private final JPanel history = new JPanel(new BorderLayout());
     private final JPanel component;
-    private List<CrossHistory.Weighing> charted = List.of();
-    private Optional<Target> chartedTarget = Optional.empty();
+    private final CrossChart chart = new CrossChart();
+    private final WrapText noHistory = new WrapText(Bundle.view_noHistory());
+    private final BuiltFrom charted = new BuiltFrom();
+
+    /** What the chart is made of. */
+    private record Charted(List<CrossHistory.Weighing> weighings, Optional<Target> target) {
+    }
 
     CornerWeightsView(CurrentDay current) {
         super(current, STAGE);
         targets = new CrossTargetsPanel(current);
-        history.add(new WrapText(Bundle.view_noHistory()), BorderLayout.CENTER);
+        history.add(noHistory, BorderLayout.NORTH);
+        history.add(chart.component(), BorderLayout.CENTER);
         JPanel right = Looks.column(Looks.section(Bundle.view_stands(), Looks.column(block, figures, centre)),
                 Looks.section(Bundle.view_targets(), targets), findingsPart(), lastPart(),
                 Looks.section(Bundle.view_history(), history), conditionsPart());
@@ -129,13 +136,10 @@ final class CornerWeightsView extends RoundView {
     private void showHistory(DaySnapshot day) {
         List<CrossHistory.Weighing> weighings = CrossHistory.of(day.day());
         Optional<Target> target = day.reading(STAGE, ReadingId.ofCar(ReadingKind.CROSS)).flatMap(ReadingState::target);
-        if (weighings.equals(charted) && target.equals(chartedTarget)) {
-            return;
+        if (charted.isNew(new Charted(weighings, target))) {
+            chart.show(weighings, target);
+            chart.component().setVisible(!weighings.isEmpty());
+            noHistory.setVisible(weighings.isEmpty());
         }
-        charted = weighings;
-        chartedTarget = target;
-        history.removeAll();
-        history.add(weighings.isEmpty() ? new WrapText(Bundle.view_noHistory()) : CrossChart.of(weighings, target), BorderLayout.CENTER);
-        history.revalidate();
     }
 }

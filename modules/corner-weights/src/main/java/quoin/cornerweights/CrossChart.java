@@ -31,12 +31,9 @@ final class CrossChart {
 
     private static final double ROOM_PERCENT = 0.5;
 
-    private CrossChart() {
-    }
+    private final ChartPanel panel = new ChartPanel(null);
 
-    /** Made anew for each change: a day has few weighings. */
-    static JComponent of(List<CrossHistory.Weighing> weighings, Optional<Target> target) {
-        ChartPanel panel = new ChartPanel(chart(weighings, target));
+    CrossChart() {
         panel.setPopupMenu(null);
         panel.setMouseZoomable(false);
         panel.setFocusable(false);
@@ -45,9 +42,16 @@ final class CrossChart {
         panel.setMinimumDrawHeight(0);
         panel.setMaximumDrawWidth(Integer.MAX_VALUE);
         panel.setMaximumDrawHeight(Integer.MAX_VALUE);
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    void show(List<CrossHistory.Weighing> weighings, Optional<Target> target) {
+        panel.setChart(chart(weighings, target));
         panel.getAccessibleContext().setAccessibleName(Bundle.chart_spoken(weighings.stream()
                 .map(w -> String.format("%.2f", w.crossPercent())).toList()));
-        return panel;
     }
 
     private static JFreeChart chart(List<CrossHistory.Weighing> weighings, Optional<Target> target) {

@@ -21,8 +21,10 @@ import quoin.logbook.Entry;
 import quoin.mechanics.CentreOfGravity;
 import quoin.mechanics.CrossTarget;
 import quoin.mechanics.PlanPoint;
+import quoin.workbench.BuiltFrom;
 import quoin.workbench.CurrentDay;
 import quoin.workbench.DaySnapshot;
+import quoin.workbench.DisplayUnits;
 import quoin.workbench.Looks;
 import quoin.workbench.ReadingFormat;
 import quoin.workbench.WrapText;
@@ -47,7 +49,12 @@ final class CrossTargetsPanel extends JPanel {
     record Choice(CrossGoal goal, double crossPercent, PerCorner<Double> loadsKg) {
     }
 
+    /** Everything that is shown is made of this. */
+    private record Content(List<Choice> choices, CrossGoal goal, DisplayUnits units) {
+    }
+
     private final transient CurrentDay current;
+    private final transient BuiltFrom built = new BuiltFrom();
 
     CrossTargetsPanel(CurrentDay current) {
         super(new BorderLayout());
@@ -55,12 +62,12 @@ final class CrossTargetsPanel extends JPanel {
     }
 
     void show(DaySnapshot day, Optional<PerCorner<Double>> loads) {
-        removeAll();
-        if (loads.isEmpty()) {
-            add(new WrapText(Bundle.targets_weighFirst()), BorderLayout.CENTER);
-        } else {
-            add(table(choices(day, loads.get()), day), BorderLayout.CENTER);
+        List<Choice> choices = loads.map(l -> choices(day, l)).orElse(List.of());
+        if (!built.isNew(new Content(choices, day.day().targets().crossGoal(), day.units()))) {
+            return;
         }
+        removeAll();
+        add(choices.isEmpty() ? new WrapText(Bundle.targets_weighFirst()) : table(choices, day), BorderLayout.CENTER);
         revalidate();
         repaint();
     }

@@ -9,6 +9,8 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import org.openide.DialogDisplayer;
@@ -16,6 +18,7 @@ import org.openide.NotifyDescriptor;
 import org.openide.filesystems.FileChooserBuilder;
 import org.openide.util.Lookup;
 import org.openide.util.NbBundle.Messages;
+import org.openide.util.RequestProcessor;
 import org.openide.util.lookup.ServiceProvider;
 import org.openide.windows.WindowManager;
 import quoin.car.Car;
@@ -28,6 +31,7 @@ import quoin.logbook.KnownDay;
 import quoin.logbook.Library;
 import quoin.suspension.spi.SuspensionTypes;
 import quoin.workbench.CurrentDay;
+import quoin.workbench.CurrentDay.ReadDay;
 import quoin.workbench.DisplayUnits;
 import quoin.workbench.InertText;
 import quoin.workbench.Say;
@@ -46,11 +50,14 @@ import quoin.workbench.Waiting;
     "door.noCar=There is no car in the garage yet. Begin with New car; only the wheelbase and the tracks have to be known.",
     "door.noDay=There is no day in the garage yet. Begin with New day, or rehearse with the practice car.",
     "# {0} - why", "door.lookAt={0}\n\nOpen it to look at only?", "door.lookAtTitle=Open to look at",
-    "door.folder=Open the folder of a day", "door.openFolder=Open"})
+    "door.folder=Open the folder of a day", "door.openFolder=Open",
+    "door.reading=Reading the day"})
 public final class GarageDoor {
 
     /** System property that names the library folder; the option --library comes before it. */
     static final String LIBRARY = "quoin.library";
+
+    private static final RequestProcessor AT_START = new RequestProcessor("quoin day at start", 1);
 
     private final Desk desk;
 
@@ -87,26 +94,84 @@ public final class GarageDoor {
     }
 
     void open(Path dayFolder) {
-        run(() -> openOrLookAt(dayFolder));
+        run(() -> desk.isOpen(dayFolder) ? List.of() : openOrLookAt(dayFolder));
     }
 
     /** A day that another Quoin has open, or that cannot be written, can still be looked at. */
     private List<String> openOrLookAt(Path dayFolder) {
         try {
-            return desk.open(dayFolder);
+            return opened(() -> desk.read(dayFolder));
         } catch (JournalException e) {
             if (!e.isReadable()) {
                 throw e;
             }
             Object answer = DialogDisplayer.getDefault().notify(new NotifyDescriptor.Confirmation(InertText.plain(Bundle.door_lookAt(e.getLocalizedMessage())),
                     Bundle.door_lookAtTitle(), NotifyDescriptor.YES_NO_OPTION, NotifyDescriptor.QUESTION_MESSAGE));
-            return answer == NotifyDescriptor.YES_OPTION ? desk.lookAt(dayFolder) : List.of();
+            return answer == NotifyDescriptor.YES_OPTION ? opened(() -> desk.readToLookAt(dayFolder)) : List.of();
         }
+    }
+
+    /** A long day takes a while to read; whoever does not want to wait goes on with the day that is open. */
+    private List<String> opened(Supplier<ReadDay> reading) {
+        return Waiting.until(Bundle.door_reading(), watch -> {
+            ReadDay read = reading.get();
+            try {
+                watch.orGiveUp(1);
+                return read;
+            } catch (CancellationException e) {
+                read.journal().close();
+                throw e;
+            }
+        }).map(desk::take).orElse(List.of());
     }
 
     /** Goes on where Quoin was left; where there is no such day, the garage comes to the front. */
     void reopen() {
-        run(desk::reopen);
+        atStart(desk::left);
+    }
+
+    void openAtStart(Path dayFolder) {
+        atStart(() -> Optional.of(dayFolder).filter(f -> !desk.isOpen(f)));
+    }
+
+    void demoAtStart() {
+        AT_START.post(() -> Waiting.onEventThread(this::demo));
+    }
+
+    /**
+     * Reads a day while the windows are still being made and then opens it; what is asked for at the start is done one after the other.
+     *
+     * @param wanted the day, asked for on the event thread; empty where another was opened meanwhile
+     */
+    private void atStart(Supplier<Optional<Path>> wanted) {
+        AT_START.post(() -> {
+            AtomicReference<Optional<Path>> folder = new AtomicReference<>(Optional.empty());
+            Waiting.onEventThread(() -> folder.set(wanted.get()));
+            try {
+                Optional<ReadDay> read = folder.get().map(desk::read);
+                Waiting.onEventThread(() -> {
+                    read.ifPresent(r -> takeOrClose(r, wanted.get().isPresent()));
+                    garageWhereNoDay();
+                });
+            } catch (JournalException e) {
+                // said in the ordinary way; a day on a stick that is not plugged in stays remembered until another is opened
+                Waiting.onEventThread(() -> {
+                    open(folder.get().orElseThrow());
+                    garageWhereNoDay();
+                });
+            }
+        });
+    }
+
+    private void takeOrClose(ReadDay read, boolean take) {
+        if (take) {
+            run(() -> desk.take(read));
+        } else {
+            read.journal().close();
+        }
+    }
+
+    private void garageWhereNoDay() {
         if (desk.current().journal().isEmpty()) {
             GarageWindow.bringToFront();
         }

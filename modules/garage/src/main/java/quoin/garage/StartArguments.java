@@ -43,9 +43,9 @@ public final class StartArguments implements ArgsProcessor {
             door.desk().useLibrary(here.resolve(library));
         }
         if (open != null) {
-            door.open(here.resolve(open));
+            door.openAtStart(here.resolve(open));
         } else if (demo) {
-            door.demo();
+            door.demoAtStart();
         }
     }
 }

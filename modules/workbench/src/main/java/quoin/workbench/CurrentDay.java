@@ -28,6 +28,7 @@ import quoin.logbook.Journal;
 import quoin.logbook.JournalException;
 import quoin.logbook.Library;
 import quoin.rehearsal.PracticeCar;
+import quoin.workflow.DayStatus;
 import quoin.workflow.Gate;
 import quoin.workflow.NextStep;
 import quoin.workflow.OrderOfWork;
@@ -98,15 +99,40 @@ public final class CurrentDay {
         return stages;
     }
 
+    /**
+     * A day that has been read and judged but is not open yet; what takes long at opening is done by then.
+     *
+     * @param journal its file; whoever does not open it closes it
+     * @param day     as its entries tell it
+     * @param status  what the order of work says about it
+     */
+    public record ReadDay(Journal journal, Day day, DayStatus status) {
+    }
+
+    /**
+     * Judges a day that is to be opened. On any thread.
+     *
+     * @throws JournalException where its entries do not make a day
+     */
+    public ReadDay read(Journal journal) {
+        Day day = journal.day();
+        return new ReadDay(journal, day, order.status(day));
+    }
+
     /** Opens a day and closes the one that was open. A day begun as a rehearsal goes on as one. */
     public void open(Journal opened) {
-        Objects.requireNonNull(opened, "opened");
+        open(read(Objects.requireNonNull(opened, "opened")));
+    }
+
+    /** Opens a day that has been read. */
+    public void open(ReadDay read) {
         close();
-        journal = opened;
-        watch.ifPresent(w -> w.begin(opened));
-        Day day = Day.of(opened.entries());
+        journal = read.journal();
+        watch.ifPresent(w -> w.begin(journal));
+        // entries that waited elsewhere have come in now
+        Day day = read.day().goingOn(journal.entries());
         practiceCar = day.condition(REHEARSAL).map(CurrentDay::practiceCar).orElse(null);
-        refold(day);
+        show(day, day == read.day() ? read.status() : order.status(day));
     }
 
     private static PracticeCar practiceCar(String seed) {
@@ -341,7 +367,11 @@ public final class CurrentDay {
     }
 
     private void refold(Day day) {
-        snapshot = new DaySnapshot(day, order.status(day), units());
+        show(day, order.status(day));
+    }
+
+    private void show(Day day, DayStatus status) {
+        snapshot = new DaySnapshot(day, status, units());
         tell();
     }
 

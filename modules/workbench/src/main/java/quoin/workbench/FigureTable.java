@@ -3,9 +3,11 @@ package quoin.workbench;
 import java.awt.BorderLayout;
 import java.awt.Font;
 import java.awt.GridBagLayout;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.ReadingId;
@@ -40,11 +42,15 @@ public final class FigureTable extends JPanel {
 
     private static final long serialVersionUID = 1L;
 
-    private final transient BuiltFrom built = new BuiltFrom();
+    private final transient List<Row> rows = new ArrayList<>();
+    private final JPanel table = new JPanel(new GridBagLayout());
+    private boolean headed;
 
     public FigureTable() {
         super(new BorderLayout());
         setOpaque(false);
+        table.setOpaque(false);
+        add(table, BorderLayout.NORTH);
     }
 
     /** Shows some readings of a stage under their own names; those the stage does not name are left out. */
@@ -54,31 +60,54 @@ public final class FigureTable extends JPanel {
                 .map(s -> Line.of(name.apply(s.reading()), s, format)).toList());
     }
 
+    /** Shows these lines; where there are as many as before, only what they say changes. */
     public void show(List<Line> lines) {
-        if (!built.isNew(List.copyOf(lines))) {
-            return;
+        boolean wantsHeads = lines.stream().anyMatch(l -> !l.target().isEmpty());
+        if (lines.size() != rows.size() || wantsHeads != headed) {
+            headed = wantsHeads;
+            build(lines.size());
         }
-        removeAll();
-        JPanel table = new JPanel(new GridBagLayout());
-        table.setOpaque(false);
-        if (lines.stream().anyMatch(l -> !l.target().isEmpty())) {
+        for (int i = 0; i < lines.size(); i++) {
+            rows.get(i).show(lines.get(i));
+        }
+    }
+
+    private void build(int count) {
+        table.removeAll();
+        rows.clear();
+        if (headed) {
             String[] heads = {Bundle.figures_name(), Bundle.figures_value(), Bundle.figures_target(), Bundle.figures_verdict()};
             for (int i = 0; i < heads.length; i++) {
                 table.add(Looks.label(heads[i], 1, Font.BOLD), Looks.cell(i, 0, 0));
             }
         }
-        int row = 1;
-        for (Line line : lines) {
-            table.add(Looks.label(line.name(), 1.1, Font.PLAIN), Looks.cell(0, row, 0));
-            table.add(Looks.label(line.value(), 1.25, Font.BOLD), Looks.cell(1, row, 0));
-            table.add(Looks.label(line.target(), 1.1, Font.PLAIN), Looks.cell(2, row, 0));
-            VerdictLabel verdict = new VerdictLabel();
-            verdict.show(line.verdict());
-            table.add(verdict, Looks.cell(3, row, 1));
-            row++;
+        for (int i = 0; i < count; i++) {
+            Row row = new Row();
+            row.addTo(table, i + 1);
+            rows.add(row);
         }
-        add(table, BorderLayout.NORTH);
         revalidate();
         repaint();
+    }
+
+    private record Row(JLabel name, JLabel value, JLabel target, VerdictLabel verdict) {
+
+        Row() {
+            this(Looks.label("", 1.1, Font.PLAIN), Looks.label("", 1.25, Font.BOLD), Looks.label("", 1.1, Font.PLAIN), new VerdictLabel());
+        }
+
+        void addTo(JPanel table, int line) {
+            table.add(name, Looks.cell(0, line, 0));
+            table.add(value, Looks.cell(1, line, 0));
+            table.add(target, Looks.cell(2, line, 0));
+            table.add(verdict, Looks.cell(3, line, 1));
+        }
+
+        void show(Line line) {
+            name.setText(line.name());
+            value.setText(line.value());
+            target.setText(line.target());
+            verdict.show(line.verdict());
+        }
     }
 }

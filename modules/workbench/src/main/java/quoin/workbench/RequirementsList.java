@@ -54,6 +54,7 @@ public final class RequirementsList extends JPanel {
     private final JList<RequirementState> list = new JList<>(model);
     private final WrapText caution = new WrapText(Bundle.req_hint());
     private final JTextField value = new JTextField(VALUE_COLUMNS);
+    private final transient BuiltFrom shown = new BuiltFrom();
     private Runnable allHold = () -> { };
     private transient Predicate<Requirement> elsewhere = r -> false;
     private final JPanel valueLine = new JPanel(new FlowLayout(FlowLayout.LEADING, Looks.em(0.4), 0));
@@ -87,11 +88,13 @@ public final class RequirementsList extends JPanel {
     }
 
     public void show(List<RequirementState> states) {
-        int selected = list.getSelectedIndex();
-        model.clear();
-        states.forEach(model::addElement);
-        if (!states.isEmpty()) {
-            list.setSelectedIndex(selected < 0 || selected >= states.size() ? firstOpen(0) : selected);
+        if (shown.isNew(states)) {
+            int selected = list.getSelectedIndex();
+            model.clear();
+            model.addAll(states);
+            if (!states.isEmpty()) {
+                list.setSelectedIndex(selected < 0 || selected >= states.size() ? firstOpen(0) : selected);
+            }
         }
         showCaution();
     }
@@ -147,7 +150,6 @@ public final class RequirementsList extends JPanel {
         boolean wantsValue = selected().filter(s -> !s.holds() && s.requirement().value().isEmpty()).isPresent();
         valueLine.setVisible(wantsValue);
         caution.setText(selected().filter(s -> !s.holds()).flatMap(s -> s.requirement().caution()).orElse(Bundle.req_hint()));
-        revalidate();
     }
 
     private void tick() {

@@ -19,10 +19,11 @@ import quoin.logbook.KnownDay;
 import quoin.logbook.Library;
 import quoin.rehearsal.Ouzel23;
 import quoin.workbench.CurrentDay;
+import quoin.workbench.CurrentDay.ReadDay;
 
 /**
  * Where a racer chooses a car and a day. Opens days for the workbench, saves cars, and remembers the day that was open.
- * Everything that opens or saves is called on the event thread and throws {@link JournalException} with words for the
+ * Everything that opens or saves is called on the event thread, if it does not say otherwise, and throws {@link JournalException} with words for the
  * racer where the file will not have it; the day that was open then stays open.
  */
 public final class Desk {
@@ -77,51 +78,64 @@ public final class Desk {
     }
 
     /**
-     * Opens a day to go on with it.
+     * Reads a day to go on with it; it is open once it is taken. On any thread.
+     *
+     * @throws JournalException where its file will not have it
+     */
+    public ReadDay read(Path dayFolder) {
+        Path folder = dayFolder.toAbsolutePath().normalize();
+        return judged(inLibrary(folder) ? library.openDay(folder.getParent().getParent().getFileName().toString(),
+                folder.getFileName().toString()) : Journal.open(folder, clock));
+    }
+
+    /**
+     * Reads a day to look at only: nothing is locked or written, and what is typed is refused with a message. On any thread.
+     *
+     * @throws JournalException where it cannot even be read
+     */
+    public ReadDay readToLookAt(Path dayFolder) {
+        return judged(Journal.openReadOnly(dayFolder.toAbsolutePath().normalize()));
+    }
+
+    private ReadDay judged(Journal journal) {
+        try {
+            return current.read(journal);
+        } catch (JournalException e) {
+            journal.close();
+            throw e;
+        }
+    }
+
+    /**
+     * Opens a day that has been read.
+     *
+     * @return what was noticed in its file, in words; empty where all was well
+     */
+    public List<String> take(ReadDay read) {
+        current.open(read);
+        lastDay.set(Optional.of(read.journal().folder().toAbsolutePath().normalize()));
+        changed();
+        return read.journal().findings().stream().map(FileFinding::words).toList();
+    }
+
+    /**
+     * Reads a day and opens it, unless it is the one that is open.
      *
      * @return what was noticed in its file, in words; empty where all was well
      */
     public List<String> open(Path dayFolder) {
+        return isOpen(dayFolder) ? List.of() : take(read(dayFolder));
+    }
+
+    /** Whether this day is the one that is open. */
+    public boolean isOpen(Path dayFolder) {
         Path folder = dayFolder.toAbsolutePath().normalize();
-        if (isOpen(folder)) {
-            return List.of();
-        }
-        Journal journal = inLibrary(folder) ? library.openDay(folder.getParent().getParent().getFileName().toString(),
-                folder.getFileName().toString()) : Journal.open(folder, clock);
-        take(journal);
-        return journal.findings().stream().map(FileFinding::words).toList();
-    }
-
-    /**
-     * Opens a day to look at only: nothing is locked or written, and what is typed is refused with a message.
-     *
-     * @return what was noticed in its file, in words; empty where all was well
-     */
-    public List<String> lookAt(Path dayFolder) {
-        Journal journal = Journal.openReadOnly(dayFolder.toAbsolutePath().normalize());
-        take(journal);
-        return journal.findings().stream().map(FileFinding::words).toList();
-    }
-
-    private boolean isOpen(Path folder) {
         return current.journal().map(j -> j.folder().toAbsolutePath().normalize().equals(folder)).orElse(false);
     }
 
     private boolean inLibrary(Path folder) {
         Path cars = library.root().resolve("cars").toAbsolutePath().normalize();
         return folder.startsWith(cars) && folder.getNameCount() == cars.getNameCount() + 3;
-    }
-
-    private void take(Journal journal) {
-        try {
-            journal.day();
-        } catch (JournalException e) {
-            journal.close();
-            throw e;
-        }
-        current.open(journal);
-        lastDay.set(Optional.of(journal.folder().toAbsolutePath().normalize()));
-        changed();
     }
 
     /** Begins a day with a car of the library, its adjusters where its last day left them. */
@@ -133,7 +147,7 @@ public final class Desk {
     private void begin(Car car, String title) {
         Optional<Car> file = filed(car.id());
         Car standing = lastDay(car.id()).map(last -> DayTemplate.standing(car, file, last)).orElse(car);
-        take(library.createDay(standing, title.strip()));
+        take(judged(library.createDay(standing, title.strip())));
         file.map(f -> DayTemplate.withAdjustersOf(f, standing)).filter(f -> !f.equals(file.get())).ifPresent(library::save);
     }
 
@@ -234,25 +248,9 @@ public final class Desk {
         return found;
     }
 
-    /**
-     * Goes on with the day that was open when Quoin was last left.
-     *
-     * @return what was noticed in its file; empty where there is no such day
-     */
-    public List<String> reopen() {
-        if (current.journal().isPresent()) {
-            return List.of();
-        }
-        Optional<Path> last = lastDay.get();
-        if (last.isEmpty()) {
-            return List.of();
-        }
-        try {
-            return open(last.get());
-        } catch (JournalException e) {
-            // a day on a stick that is not plugged in stays remembered until another is opened
-            return List.of(e.getLocalizedMessage());
-        }
+    /** The day that was open when Quoin was last left, to go on with; empty where there is none, or another is open already. */
+    public Optional<Path> left() {
+        return current.journal().isPresent() ? Optional.empty() : lastDay.get();
     }
 
     /** Puts the open day away; nothing is reopened at the next start. */

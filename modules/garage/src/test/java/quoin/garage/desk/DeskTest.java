@@ -163,11 +163,11 @@ class DeskTest {
         desk().rehearse("Evening one");
         current.record("", h -> new Entry.Note(h, "LF done, LR not yet"));
         current.close();
-        assertEquals(List.of(), desk().reopen());
+        assertEquals(List.of(), desk().open(desk().left().orElseThrow()));
         assertEquals(3, current.snapshot().orElseThrow().day().revision());
+        assertEquals(Optional.empty(), desk().left(), "it is open already");
         desk().closeFile();
-        assertEquals(List.of(), desk().reopen());
-        assertTrue(current.journal().isEmpty());
+        assertEquals(Optional.empty(), desk().left());
     }
 
     @Test
@@ -176,14 +176,29 @@ class DeskTest {
         Path file = current.journal().orElseThrow().folder().resolve(Journal.FILE);
         current.close();
         Files.writeString(file, "{\"no\":3,\"ki", StandardOpenOption.APPEND);
-        assertEquals(1, desk().reopen().size());
+        assertEquals(1, desk().open(desk().left().orElseThrow()).size());
         assertEquals(2, current.snapshot().orElseThrow().day().revision());
         current.close();
         Files.delete(file);
-        List<String> said = desk().reopen();
-        assertEquals(1, said.size());
-        assertTrue(said.get(0).contains(file.toString()), said.get(0));
+        JournalException said = assertThrows(JournalException.class, () -> desk().read(desk().left().orElseThrow()));
+        assertTrue(said.getMessage().contains(file.toString()), said.getMessage());
         assertTrue(current.journal().isEmpty());
+        assertTrue(desk().left().isPresent(), "it stays remembered");
+    }
+
+    @Test
+    void dayThatWasReadIsOpenOnlyWhenItIsTakenAndCanBeLeft() {
+        Desk desk = desk();
+        desk.rehearse("One");
+        Path one = current.journal().orElseThrow().folder();
+        desk.rehearse("Two");
+        CurrentDay.ReadDay read = desk.read(one);
+        assertEquals("2026-03-07-2", opened());
+        assertEquals(2, read.day().revision());
+        read.journal().close();
+        desk.open(one);
+        assertEquals("2026-03-07-1", opened(), "nobody holds it any more");
+        assertEquals(read.day().written(), current.snapshot().orElseThrow().day().written());
     }
 
     @Test
@@ -204,7 +219,7 @@ class DeskTest {
             JournalException e = assertThrows(JournalException.class, () -> desk.open(elsewhere));
             assertTrue(e.isReadable() && e.getMessage().contains("open in another Quoin"), e.getMessage());
             byte[] before = Files.readAllBytes(elsewhere.resolve(Journal.FILE));
-            assertEquals(List.of(), desk.lookAt(elsewhere));
+            assertEquals(List.of(), desk.take(desk.readToLookAt(elsewhere)));
             assertFalse(current.record("", h -> new Entry.Note(h, "not here")), "nothing can be recorded");
             assertArrayEquals(before, Files.readAllBytes(elsewhere.resolve(Journal.FILE)));
             assertEquals(1, other.entries().size());
