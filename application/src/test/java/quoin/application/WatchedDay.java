@@ -38,12 +38,9 @@ public final class WatchedDay {
     private static final int MOST_STEPS = 200;
     private static final int ENTRIES = 500;
     private static final int WEIGHINGS = 60;
-    private static final double BLOCK_MS = 100;
-    /** A block with less work in it waited for a processor or for the disk. */
-    private static final double WORK_MS = 50;
     private static final long SEED = 20260411;
     /** Every window by its keys; Escape closes those that are dialogs. */
-    private static final List<String> WINDOWS = List.of("alt+1", "F6", "F6", "F6", "alt+2", "alt+3", "alt+4", "alt+5", "alt+6", "alt+7", "alt+8",
+    static final List<String> WINDOWS = List.of("alt+1", "F6", "F6", "F6", "alt+2", "alt+3", "alt+4", "alt+5", "alt+6", "alt+7", "alt+8",
             "alt+i", "alt+m", "alt+g", "alt+9", "ctrl+t", "ctrl+b", "ctrl+h", "ctrl+g", "F7", "Escape", "ctrl+j", "Escape", "ctrl+p", "Escape",
             "ctrl+l", "Escape", "ctrl+m", "Escape", "ctrl+e", "Escape", "ctrl+n", "Escape", "F11", "Escape", "F1", "Escape", "alt+3", "ctrl+z", "ctrl+y");
 
@@ -81,34 +78,34 @@ public final class WatchedDay {
     }
 
     private void rehearsal(Screen screen) throws IOException {
-        Path report = home.resolve("rehearsal.txt");
+        WatchReport report = new WatchReport(home.resolve("rehearsal.txt"));
         DayWalker walker = new DayWalker(screen, home.resolve("library"));
-        try (AppRunner app = start(screen, report, "--demo")) {
+        try (AppRunner app = start(screen, report.file(), "--demo")) {
             walker.dayFolder();
-            long begun = lines(report);
+            long begun = report.lines();
             walker.walkUntil("", NextStep.Kind.DONE, MOST_STEPS);
-            print("a whole rehearsal day", report, begun);
+            report.print("a whole rehearsal day", begun);
             for (String time : List.of("cold", "warm")) {
-                long before = lines(report);
+                long before = report.lines();
                 WINDOWS.forEach(key -> {
                     screen.keys().press(key);
                     Await.pause(WINDOW);
                 });
-                print("every window, " + time, report, before);
+                report.print("every window, " + time, before);
             }
         }
     }
 
     private void manyEntries(Screen screen) throws IOException {
-        Path report = home.resolve("entries.txt");
+        WatchReport report = new WatchReport(home.resolve("entries.txt"));
         Path day = home.resolve("long-day");
         writeDay(day);
-        try (AppRunner app = start(screen, report, "--open", day.toString())) {
+        try (AppRunner app = start(screen, report.file(), "--open", day.toString())) {
             screen.keys().press("alt+3");
             Await.pause(SETTLE);
             screen.keys().press("F3");
             Await.pause(WINDOW);
-            long before = lines(report);
+            long before = report.lines();
             Random random = new Random(SEED);
             for (int i = 0; i < WEIGHINGS; i++) {
                 record(screen.keys().press("F4", "ctrl+a").type(i % 2 == 0 ? "1n up" : "1n down"));
@@ -121,7 +118,7 @@ public final class WatchedDay {
                 // where a figure was doubted it is kept
                 record(screen.keys());
             }
-            print("a day of " + ENTRIES + " entries", report, before);
+            report.print("a day of " + ENTRIES + " entries", before);
         }
     }
 
@@ -149,31 +146,5 @@ public final class WatchedDay {
                 });
             }
         }
-    }
-
-    private static long lines(Path report) throws IOException {
-        return Files.exists(report) ? Files.readAllLines(report).size() : 0;
-    }
-
-    private static void print(String what, Path report, long from) throws IOException {
-        List<String[]> lines = Files.readAllLines(report).stream().skip(from).map(l -> l.split("\t", -1)).toList();
-        System.out.println("== " + what);
-        List<String[]> blocks = lines.stream().filter(l -> l[0].equals("block") && Double.parseDouble(l[2]) > BLOCK_MS).toList();
-        blocks.stream().filter(l -> Double.parseDouble(l[3]) > WORK_MS)
-                .forEach(l -> System.out.printf("block %s ms (processor %s ms) after %s: %s%n", l[2], l[3], l[4], l[5]));
-        System.out.printf("blocks over %.0f ms by the clock: %d; of them with more than %.0f ms of work: %d%n", BLOCK_MS, blocks.size(), BLOCK_MS,
-                blocks.stream().filter(l -> Double.parseDouble(l[3]) > BLOCK_MS).count());
-        for (String key : List.of("Enter", "Ctrl Enter")) {
-            List<String[]> enters = lines.stream().filter(l -> l[0].equals("enter") && l[5].equals(key)).toList();
-            if (!enters.isEmpty()) {
-                System.out.printf("%s until drawn: %s; processor %s (n = %d)%n", key, spread(enters, 3), spread(enters, 4), enters.size());
-            }
-        }
-    }
-
-    private static String spread(List<String[]> lines, int column) {
-        double[] sorted = lines.stream().mapToDouble(l -> Double.parseDouble(l[column])).sorted().toArray();
-        return "median %.1f ms, p99 %.1f ms, worst %.1f ms".formatted(sorted[sorted.length / 2],
-                sorted[(int) Math.ceil(0.99 * sorted.length) - 1], sorted[sorted.length - 1]);
     }
 }
