@@ -42,6 +42,9 @@ public final class RoundSection {
     private final PlanChoice choice;
     private final AdviceLines advice = new AdviceLines();
     private final TurnsForm turns;
+    private final JComponent choices;
+    private final JComponent rest = Looks.label(Bundle.section_rest(), Looks.HEADING, Font.BOLD);
+    private final WrapText noPlan = new WrapText("");
     private final JPanel planPart = new JPanel(new BorderLayout());
     private final JPanel lastPart = new JPanel(new BorderLayout());
     private final BuiltFrom lastBuilt = new BuiltFrom();
@@ -58,6 +61,9 @@ public final class RoundSection {
         this.stageId = stageId;
         this.turns = new TurnsForm(current, stageId, which);
         this.choice = new PlanChoice(() -> current.snapshot().ifPresent(this::show));
+        this.choices = Looks.column(advice, choice);
+        planPart.add(Looks.column(noPlan, rest, choices), BorderLayout.NORTH);
+        planPart.add(plan, BorderLayout.CENTER);
     }
 
     /** What follows when turns have been recorded. */
@@ -86,25 +92,23 @@ public final class RoundSection {
         List<RoundPlan> asked = current.plans(stageId);
         boolean underway = isUnderway(day);
         List<RoundPlan> made = underway || readAsItStands(day) ? asked : List.of();
-        planPart.removeAll();
         choice.show(made);
         if (!made.isEmpty()) {
             plan.show(choice.chosen(), day, current.advice(stageId).isEmpty());
             advice.show(current.advice(stageId));
-            planPart.add(underway ? Looks.label(Bundle.section_rest(), Looks.HEADING, Font.BOLD) : Looks.column(advice, choice), BorderLayout.NORTH);
-            planPart.add(plan, BorderLayout.CENTER);
         } else {
-            String words = (underway || readAsItStands(day)) && current.isPlanning(stageId) ? Bundle.section_planning() : Bundle.section_readFirst();
-            planPart.add(new WrapText(words), BorderLayout.CENTER);
+            noPlan.setText((underway || readAsItStands(day)) && current.isPlanning(stageId) ? Bundle.section_planning() : Bundle.section_readFirst());
         }
+        noPlan.setVisible(made.isEmpty());
+        plan.setVisible(!made.isEmpty());
+        rest.setVisible(!made.isEmpty() && underway);
+        choices.setVisible(!made.isEmpty() && !underway);
         if (underway && current.isPlanning(stageId)) {
             turns.showTurned(day);
         } else {
             turns.show(day, made.isEmpty() ? Optional.empty() : Optional.of(choice.chosen()));
         }
         showLast(day);
-        planPart.revalidate();
-        planPart.repaint();
     }
 
     private boolean isUnderway(DaySnapshot day) {

@@ -13,6 +13,7 @@ public final class VerdictLabel extends JPanel {
     private static final double GAP = 0.4;
     private static final double LEAST = 5;
 
+    private final transient BuiltFrom shown = new BuiltFrom();
     private final JLabel shape = new JLabel();
     private final WrapText word;
 
@@ -33,6 +34,9 @@ public final class VerdictLabel extends JPanel {
     }
 
     public void show(VerdictWords verdict) {
+        if (!shown.isNew(verdict)) {
+            return;
+        }
         shape.setIcon(verdict.mark().icon());
         word.setText(verdict.word());
         getAccessibleContext().setAccessibleName(verdict.word());

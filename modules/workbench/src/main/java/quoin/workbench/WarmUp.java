@@ -32,6 +32,8 @@ public final class WarmUp implements Runnable {
     private static final String OURS = "quoin-";
     private static final String CLASS = ".class";
     private static final String JAR = "jar:";
+    /** What writes and reads a file: needed by the first thing that is done, whatever it is. */
+    private static final String FILES = "quoin.logbook.file.StrictJson";
     /** What windows use of libraries that nothing has used before them. */
     private static final List<String> OTHERS = List.of("org.jfree.chart.ChartPanel", "org.jfree.chart.ChartFactory", "org.jfree.chart.JFreeChart",
             "org.jfree.chart.plot.XYPlot", "org.jfree.chart.plot.CategoryPlot", "org.jfree.chart.axis.NumberAxis", "org.jfree.chart.axis.CategoryAxis",
@@ -42,7 +44,17 @@ public final class WarmUp implements Runnable {
 
     @Override
     public void run() {
-        new RequestProcessor("quoin warm up", 1).post(WarmUp::readAll, AFTER_MS, Thread.MIN_PRIORITY);
+        RequestProcessor worker = new RequestProcessor("quoin warm up", 1);
+        worker.post(WarmUp::readFirst);
+        worker.post(WarmUp::readAll, AFTER_MS, Thread.MIN_PRIORITY);
+    }
+
+    private static void readFirst() {
+        try {
+            Class.forName(FILES, true, Lookup.getDefault().lookup(ClassLoader.class));
+        } catch (ClassNotFoundException | LinkageError e) {
+            Logger.getLogger(WarmUp.class.getName()).log(Level.FINE, "classes are read when they are needed", e);
+        }
     }
 
     private static void readAll() {
