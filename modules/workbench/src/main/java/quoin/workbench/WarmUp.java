@@ -17,6 +17,8 @@ import java.util.logging.Logger;
 import org.openide.util.Lookup;
 import org.openide.util.RequestProcessor;
 import org.openide.windows.OnShowing;
+import quoin.logbook.CarFile;
+import quoin.rehearsal.Ouzel23;
 
 /**
  * Reads the classes of the windows beside the event thread once the start is over: a window that is opened for the first time would
@@ -32,8 +34,6 @@ public final class WarmUp implements Runnable {
     private static final String OURS = "quoin-";
     private static final String CLASS = ".class";
     private static final String JAR = "jar:";
-    /** What writes and reads a file: needed by the first thing that is done, whatever it is. */
-    private static final String FILES = "quoin.logbook.file.StrictJson";
     /** What windows use of libraries that nothing has used before them. */
     private static final List<String> OTHERS = List.of("org.jfree.chart.ChartPanel", "org.jfree.chart.ChartFactory", "org.jfree.chart.JFreeChart",
             "org.jfree.chart.plot.XYPlot", "org.jfree.chart.plot.CategoryPlot", "org.jfree.chart.axis.NumberAxis", "org.jfree.chart.axis.CategoryAxis",
@@ -45,16 +45,9 @@ public final class WarmUp implements Runnable {
     @Override
     public void run() {
         RequestProcessor worker = new RequestProcessor("quoin warm up", 1);
-        worker.post(WarmUp::readFirst);
+        // what writes a file is needed by the first thing that is done, whatever that is
+        worker.post(() -> CarFile.toText(Ouzel23.car()));
         worker.post(WarmUp::readAll, AFTER_MS, Thread.MIN_PRIORITY);
-    }
-
-    private static void readFirst() {
-        try {
-            Class.forName(FILES, true, Lookup.getDefault().lookup(ClassLoader.class));
-        } catch (ClassNotFoundException | LinkageError e) {
-            Logger.getLogger(WarmUp.class.getName()).log(Level.FINE, "classes are read when they are needed", e);
-        }
     }
 
     private static void readAll() {

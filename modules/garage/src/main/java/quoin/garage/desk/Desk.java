@@ -19,7 +19,7 @@ import quoin.logbook.KnownDay;
 import quoin.logbook.Library;
 import quoin.rehearsal.Ouzel23;
 import quoin.workbench.CurrentDay;
-import quoin.workbench.CurrentDay.ReadDay;
+import quoin.workbench.ReadDay;
 
 /**
  * Where a racer chooses a car and a day. Opens days for the workbench, saves cars, and remembers the day that was open.

@@ -33,6 +33,7 @@ import quoin.logbook.Journal;
 import quoin.logbook.JournalException;
 import quoin.rehearsal.Ouzel23;
 import quoin.workbench.CurrentDay;
+import quoin.workbench.ReadDay;
 
 class DeskTest {
 
@@ -192,7 +193,7 @@ class DeskTest {
         desk.rehearse("One");
         Path one = current.journal().orElseThrow().folder();
         desk.rehearse("Two");
-        CurrentDay.ReadDay read = desk.read(one);
+        ReadDay read = desk.read(one);
         assertEquals("2026-03-07-2", opened());
         assertEquals(2, read.day().revision());
         read.journal().close();
