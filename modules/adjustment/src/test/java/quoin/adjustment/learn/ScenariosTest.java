@@ -185,6 +185,42 @@ class ScenariosTest {
         }
     }
 
+    /** Perches and rods: six adjusters at four corners. No single step and no pair of them makes it better. */
+    @Test
+    void withManyAdjustersNoPairOfStepsIsBetter() {
+        CarModel six = CarModel.of(LinearCar.WHEELS, LinearCar.POINTS, LinearCar.TYRE, LinearCar.RATE, new double[] {0.1, 0.1, 0.1, 0.1}, LinearCar.BAR,
+                new int[] {0, 1, 2, 3, 0, 3}, new double[] {1.5, 1.4, 1.2, 1.3, 0.9, 0.8}, new int[] {0, 0, 1, 1, 2, 2}, new double[] {0.03, 0.03, 0.03},
+                new double[0][]);
+        List<Settling> history = car.history.stream()
+                .map(s -> new Settling(Arrays.copyOf(s.turns(), 6), s.values(), s.present(), s.load(), s.settlings())).toList();
+        Posterior belief = Posterior.of(six, List.of(LEVEL), history, Suspect.NONE);
+        Scenarios drawn = Scenarios.draw(belief, 64);
+        assertEquals(6, drawn.adjusters());
+        double[] now = drawn.now(0);
+        List<Aim> aims = List.of(new Aim(weights(4), false, now[4] + 2, 0.6), new Aim(weights(5), false, now[5] - 1.5, 0.6),
+                new Aim(weights(7), false, now[7] + 1, 0.6), new Aim(new double[] {0, 100, 100, 0, 0, 0, 0, 0}, true, 50, 0.4));
+        ChanceTable table = new ChanceTable(drawn, aims, new double[] {0.25, 0.25, 0.25, 0.25, 0.25, 0.25});
+        int[] low = {-20, -20, -20, -20, -2, 0};
+        int[] high = {20, 20, 20, 20, 1, 2};
+        int[] best = ChanceSearch.best(table, low, high);
+        double score = table.score(best);
+        assertTrue(score >= table.score(new int[6]), "never worse than leaving it");
+        for (int a = 0; a < 6; a++) {
+            assertTrue(best[a] >= low[a] && best[a] <= high[a], Arrays.toString(best));
+            for (int b = 0; b < 6; b++) {
+                for (int code = 0; code < 9; code++) {
+                    int[] tried = best.clone();
+                    tried[a] += code % 3 - 1;
+                    tried[b] += a == b ? 0 : code / 3 - 1;
+                    if (tried[a] >= low[a] && tried[a] <= high[a] && tried[b] >= low[b] && tried[b] <= high[b]) {
+                        assertTrue(table.score(tried) <= score + 1e-9, Arrays.toString(best) + " but " + Arrays.toString(tried));
+                    }
+                }
+            }
+        }
+        assertEquals(0.9, belief.lifts()[4], 1e-6, "never turned, so nothing is learnt of it");
+    }
+
     /** A car that stands at its targets is left alone. */
     @Test
     void whatIsRightStays() {
