@@ -35,7 +35,7 @@ import quoin.workbench.WrapText;
 
 /** The kinds of cross weight side by side: the loads each gives and what it costs to get there. */
 @Messages({
-    "aims.kind=Aim for", "# {0} - first corner", "# {1} - second corner", "aims.cross={0}+{1}, %", "aims.cost=Costs from here",
+    "aims.kind=Aim for", "# {0} - diagonal", "aims.cross={0}, %", "aims.cost=Costs from here",
     "aims.diagonals=e&qual diagonals", "aims.fronts=equal fronts (&J)", "aims.share=same front share (&Y)", "aims.wanted=typed value (&Z)",
     "aims.weighFirst=The loads and the cost of each aim are shown once all four corners have been weighed.",
     "aims.working=working it out...", "aims.planning=Working out what each aim costs", "aims.stopped=not worked out", "aims.unknown=no plan yet: weigh with the bars off, driver in",
@@ -80,7 +80,7 @@ final class AimsPanel extends JPanel {
 
     private JPanel table(List<Aim> aims, DaySnapshot day) {
         JPanel table = new JPanel(new GridBagLayout());
-        List<String> heads = new ArrayList<>(List.of(Bundle.aims_kind(), Bundle.aims_cross(Corner.RF.words(), Corner.LR.words())));
+        List<String> heads = new ArrayList<>(List.of(Bundle.aims_kind(), Bundle.aims_cross(Corner.crossWords())));
         heads.addAll(WhatIfPanel.corners());
         for (int i = 0; i < heads.size(); i++) {
             table.add(Looks.label(heads.get(i), 1, Font.BOLD), Looks.closeCell(i, 0, i == heads.size() - 1 ? 1 : 0));

@@ -23,6 +23,16 @@ public enum Corner {
         return phrase().toString();
     }
 
+    /** The diagonal whose share of the total is the cross weight, by the names of its corners: "RF+LR". */
+    public static String crossWords() {
+        return RF.words() + "+" + LR.words();
+    }
+
+    /** The diagonal beside it: "LF+RR". */
+    public static String otherCrossWords() {
+        return LF.words() + "+" + RR.words();
+    }
+
     /** Its name as the racer chose it; LF, RF, LR or RR where that is left to the language and English is asked for. */
     public Phrase phrase() {
         return CornerNames.phrase(this);

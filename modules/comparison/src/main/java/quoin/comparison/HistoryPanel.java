@@ -50,7 +50,7 @@ import quoin.workflow.TakenOver;
 @Messages({
     "history.search=Search place, driver, tyre, note (&Q):", "history.days=Days of this car",
     "history.date=Date", "history.titled=Title", "history.driver=Driver", "history.tyres=Tyres",
-    "# {0} - first corner", "# {1} - second corner", "history.cross={0}+{1}, %", "history.state=State",
+    "# {0} - diagonal", "history.cross={0}, %", "history.state=State",
     "history.notes=Notes", "history.closed=closed", "history.open=open",
     "history.chart=Save cha&rt...", "history.chartTitle=Save the trend", "# {0} - car", "# {1} - reading", "history.chartName={0}: {1}",
     "history.reading=Readin&g:", "history.trend=Trend", "history.adjusters=Adjusters", "history.turns=What a turn did",
@@ -74,7 +74,7 @@ final class HistoryPanel extends JPanel {
     private final JTextField search = new JTextField(22);
     private final JLabel found = new JLabel();
     private final PlainTable days = new PlainTable(Bundle.history_days(), List.of(Bundle.history_date(), Bundle.history_titled(),
-            Bundle.history_driver(), Bundle.history_tyres(), Bundle.history_cross(Corner.RF.words(), Corner.LR.words()),
+            Bundle.history_driver(), Bundle.history_tyres(), Bundle.history_cross(Corner.crossWords()),
                     Bundle.history_state(), Bundle.history_notes()));
     private final JComboBox<ReadingId> reading = new JComboBox<>();
     private final JPanel trend = new JPanel(new BorderLayout());

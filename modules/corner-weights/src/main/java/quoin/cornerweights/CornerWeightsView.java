@@ -39,8 +39,6 @@ import quoin.workflow.ReadingState;
     "view.history=Cross weight of every weighing today",
     "# {0} - share", "view.ofTotal={0} of the total",
     "view.total=Total", "view.front=Front share", "view.left=Left share",
-    "# {0} - first corner", "# {1} - second corner", "view.cross={0}+{1}",
-    "# {0} - first corner", "# {1} - second corner", "view.other={0}+{1}",
     "view.cgBehind=CG behind the front axle", "view.cgLeft=CG left of the middle", "view.cgRight=CG right of the middle",
     "view.noHistory=No weighing of all four corners yet."})
 final class CornerWeightsView extends RoundView {
@@ -109,8 +107,8 @@ final class CornerWeightsView extends RoundView {
 
     private static List<FigureTable.Line> lines(DaySnapshot day, Optional<PerCorner<Double>> loads) {
         List<FigureTable.Line> lines = new ArrayList<>();
-        addLine(lines, day, Bundle.view_cross(Corner.RF.words(), Corner.LR.words()), ReadingKind.CROSS);
-        loads.ifPresent(l -> lines.add(FigureTable.Line.plain(Bundle.view_other(Corner.LF.words(), Corner.RR.words()),
+        addLine(lines, day, Corner.crossWords(), ReadingKind.CROSS);
+        loads.ifPresent(l -> lines.add(FigureTable.Line.plain(Corner.otherCrossWords(),
                 day.format().text(ReadingId.ofCar(ReadingKind.CROSS), Shares.of(l).otherDiagonalPercent()))));
         addLine(lines, day, Bundle.view_total(), ReadingKind.TOTAL);
         addLine(lines, day, Bundle.view_front(), ReadingKind.FRONT_SHARE);

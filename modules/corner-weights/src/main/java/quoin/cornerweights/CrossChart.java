@@ -25,7 +25,7 @@ import quoin.workbench.Looks;
 
 /** Cross weight over the weighings of the day with the target's band; one line in the text's colour, so it prints in black. */
 @Messages({
-    "chart.weighing=Weighing of the day", "# {0} - first corner", "# {1} - second corner", "chart.cross={0}+{1}, % of the total",
+    "chart.weighing=Weighing of the day", "# {0} - diagonal", "chart.cross={0}, % of the total",
     "# {0} - list", "chart.spoken=Cross weight per weighing: {0}"})
 final class CrossChart {
 
@@ -55,12 +55,12 @@ final class CrossChart {
     }
 
     private static JFreeChart chart(List<CrossHistory.Weighing> weighings, Optional<Target> target) {
-        XYSeries series = new XYSeries(Bundle.chart_cross(Corner.RF.words(), Corner.LR.words()));
+        XYSeries series = new XYSeries(Bundle.chart_cross(Corner.crossWords()));
         weighings.forEach(w -> series.add(w.number(), w.crossPercent()));
         NumberAxis x = axis(Bundle.chart_weighing());
         x.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
         x.setRange(0.5, Math.max(weighings.size(), 1) + 0.5);
-        NumberAxis y = axis(Bundle.chart_cross(Corner.RF.words(), Corner.LR.words()));
+        NumberAxis y = axis(Bundle.chart_cross(Corner.crossWords()));
         XYLineAndShapeRenderer line = new XYLineAndShapeRenderer(true, true);
         line.setSeriesPaint(0, Looks.text());
         line.setSeriesStroke(0, new BasicStroke(Looks.em(0.15)));

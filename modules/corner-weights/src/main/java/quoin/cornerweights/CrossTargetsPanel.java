@@ -31,7 +31,7 @@ import quoin.workbench.WrapText;
 
 /** The kinds of cross target side by side with the loads each gives; choosing one sets the day's target. */
 @Messages({
-    "targets.kind=Aim for", "# {0} - first corner", "# {1} - second corner", "targets.cross={0}+{1}, %",
+    "targets.kind=Aim for", "# {0} - diagonal", "targets.cross={0}, %",
     "targets.diagonals=e&qual diagonals", "targets.fronts=equal fronts (&J)", "targets.share=same share (&Y)",
     "targets.wanted=typed value (&Z)",
     "targets.weighFirst=The loads of each kind of target are shown once all four corners have been weighed."})
@@ -90,7 +90,7 @@ final class CrossTargetsPanel extends JPanel {
 
     private JPanel table(List<Choice> choices, DaySnapshot day) {
         JPanel table = new JPanel(new GridBagLayout());
-        List<String> heads = new ArrayList<>(List.of(Bundle.targets_kind(), Bundle.targets_cross(Corner.RF.words(), Corner.LR.words())));
+        List<String> heads = new ArrayList<>(List.of(Bundle.targets_kind(), Bundle.targets_cross(Corner.crossWords())));
         for (Corner corner : Corner.values()) {
             heads.add(corner.words());
         }

@@ -39,7 +39,7 @@ final class SeatPanel extends JPanel {
     private static final double PLAIN_ONE = heightOfOne(Font.PLAIN);
     private static final double BOLD_ONE = heightOfOne(Font.BOLD);
     private static final double GAP = 0.2;
-    private final String cross = Corner.RF.words() + "+" + Corner.LR.words() + " %";
+    private final String cross = Corner.crossWords() + " %";
     private static final int NEXT_LINES = 2;
     /** Something longer is typed wrong, and is drawn smaller than the rest. */
     private static final String USUAL_FIGURE = "8888.8";

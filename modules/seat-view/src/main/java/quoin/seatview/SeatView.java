@@ -267,7 +267,7 @@ final class SeatView extends KeyAdapter {
         String figures = understood.values().entrySet().stream()
                 .map(e -> e.getKey().placeWords() + " " + day.format().number(e.getKey(), e.getValue())).collect(Collectors.joining(", "));
         String cross = current.snapshot().map(s -> SeatPage.of(s, entry, s.status().next(), Optional.empty(), false))
-                .map(p -> Corner.RF.words() + "+" + Corner.LR.words() + " " + p.cross() + " " + p.verdict().word()).orElse("");
+                .map(p -> Corner.crossWords() + " " + p.cross() + " " + p.verdict().word()).orElse("");
         sound.say(heard, Bundle.seat_recorded(figures) + " " + cross, this::noVoice);
     }
 

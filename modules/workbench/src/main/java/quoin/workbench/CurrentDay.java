@@ -238,13 +238,13 @@ public final class CurrentDay {
         Car before = snapshot.car();
         refold(snapshot.day().goingOn(journal.entries()));
         if (journal.entries().get(journal.entries().size() - 1) instanceof Entry.Correction && !snapshot.car().equals(before)) {
-            takeBackOnCar(new CarChange(before, snapshot.car()));
+            takeBackOnCar(new DescribedChange(before, snapshot.car()));
         }
         return true;
     }
 
     /** A change of the car that is undone, redone or withdrawn in the day must not stay in the file later days begin with. */
-    private void takeBackOnCar(CarChange change) {
+    private void takeBackOnCar(DescribedChange change) {
         try {
             Library.carFileOf(journal.folder()).ifPresent(f -> CarFile.write(f, change.on(CarFile.read(f))));
         } catch (JournalException e) {

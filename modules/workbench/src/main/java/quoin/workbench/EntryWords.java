@@ -64,7 +64,7 @@ import quoin.workflow.TakenOver;
     "# {0} - day", "# {1} - age in days", "# {2} - number",
     "entry.takenOver=Response taken over from the day {0}, learnt {1} days before: {2} figures",
     "# {0} - kind", "entry.unknown=Entry of a kind not known here: {0}",
-    "# {0} - first corner", "# {1} - second corner", "goal.equalDiagonals={0}+{1} is half of the total",
+    "# {0} - diagonal", "goal.equalDiagonals={0} is half of the total",
     "# {0} - corner", "entry.pressure={0} pressure, bar",
     "# {0} - first corner", "# {1} - second corner", "goal.equalFronts={0} and {1} alike",
     "goal.sameFrontShare=same front share on each side",
@@ -93,7 +93,7 @@ public final class EntryWords {
 
     public String of(Entry entry) {
         if (entry instanceof Entry.CarDescribed described) {
-            return carBefore(described.number()).map(b -> new CarChange(b, described.car()).words())
+            return carBefore(described.number()).map(b -> new DescribedChange(b, described.car()).words())
                     .orElseGet(() -> Bundle.entry_car(described.car().name()));
         } else if (entry instanceof Entry.Reading reading) {
             String figures = withWords(figures(reading), reading.measured().map(EntryWords::measured).orElse(""));
@@ -269,7 +269,7 @@ public final class EntryWords {
     /** The kind of cross target in words. */
     public static String goal(CrossGoal goal) {
         return switch (goal) {
-            case EQUAL_DIAGONALS -> Bundle.goal_equalDiagonals(Corner.RF.words(), Corner.LR.words());
+            case EQUAL_DIAGONALS -> Bundle.goal_equalDiagonals(Corner.crossWords());
             case EQUAL_FRONTS -> Bundle.goal_equalFronts(Corner.LF.words(), Corner.RF.words());
             case SAME_FRONT_SHARE -> Bundle.goal_sameFrontShare();
             case WANTED -> Bundle.goal_wanted();

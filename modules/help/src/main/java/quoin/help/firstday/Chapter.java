@@ -16,7 +16,7 @@ import quoin.workflow.NextStep;
     "chapter.turn=Turn the rings of the plan",
     "chapter.turnWhy=The plan says which spring seat goes how many notches, and what that does to everything else. Recording the turns turns the practice car.",
     "chapter.weigh=Weigh the four corners",
-    "# {0} - first corner", "# {1} - second corner", "chapter.weighWhy=The cross weight {0}+{1} is what the corner weights are about: with it above half, the car turns more easily one way than the other.",
+    "# {0} - diagonal", "chapter.weighWhy=The cross weight {0} is what the corner weights are about: with it above half, the car turns more easily one way than the other.",
     "chapter.angles=Measure the wheel angles",
     "chapter.anglesWhy=Camber, caster and toe come after the weights, because every ring you turned has moved them.",
     "chapter.links=Set the links",
@@ -65,7 +65,7 @@ enum Chapter {
             case PREPARE -> Bundle.chapter_prepareWhy();
             case HEIGHT -> Bundle.chapter_heightWhy();
             case TURN -> Bundle.chapter_turnWhy();
-            case WEIGH -> Bundle.chapter_weighWhy(Corner.RF.words(), Corner.LR.words());
+            case WEIGH -> Bundle.chapter_weighWhy(Corner.crossWords());
             case ANGLES -> Bundle.chapter_anglesWhy();
             case LINKS -> Bundle.chapter_linksWhy();
             case AGAIN -> Bundle.chapter_againWhy();

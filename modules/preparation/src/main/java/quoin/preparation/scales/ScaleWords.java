@@ -33,7 +33,7 @@ import quoin.workflow.ScaleCorrection;
     "scale.none=Weights are taken as shown: the scales have not been tested today.",
     "# {0} - corner", "# {1} - before", "# {2} - after", "scale.drift={0} showed {1} empty at first and {2} now.",
     "scale.zeroOnce=Zero with nothing on at the start, and write the zero again at the end.",
-    "scale.total=Total", "# {0} - first corner", "# {1} - second corner", "scale.cross=Cross weight {0}+{1}"})
+    "scale.total=Total", "# {0} - diagonal", "scale.cross=Cross weight {0}"})
 final class ScaleWords {
 
     private static final double PERCENT = 100;
@@ -99,7 +99,7 @@ final class ScaleWords {
         }
         Shares shares = Shares.of(loadsKg);
         lines.add(FigureTable.Line.plain(Bundle.scale_total(), mass(shares.totalKgf())));
-        lines.add(FigureTable.Line.plain(Bundle.scale_cross(Corner.RF.words(), Corner.LR.words()),
+        lines.add(FigureTable.Line.plain(Bundle.scale_cross(Corner.crossWords()),
                 QuantityFormat.of(units.withDecimals(Dimension.PERCENT, 2))
                 .text(shares.crossPercent(), Dimension.PERCENT)));
         return lines;

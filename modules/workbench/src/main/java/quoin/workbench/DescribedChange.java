@@ -28,7 +28,7 @@ import quoin.car.PerCorner;
     "car.masses=masses", "car.heightPoints=height points", "car.targets=targets", "car.loadCase=load case",
     "car.instruments=measuring instruments",
     "# {0} - corners", "car.walk=walking order, now {0}"})
-record CarChange(Car before, Car after) {
+record DescribedChange(Car before, Car after) {
 
     /** What changed, in words: "Car changed: load case, walking order, now LF LR RR RF". */
     String words() {
