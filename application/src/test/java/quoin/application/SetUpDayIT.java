@@ -40,7 +40,7 @@ class SetUpDayIT {
             walker.dayFolder();
             Await.pause(SETTLE);
             walker.walkUntil("final-recheck", NextStep.Kind.READ, MOST_STEPS);
-            turnOneNotchTooMany(screen, walker);
+            turnOneNotchTooMany(screen, walker, language.equals("de") ? "2u runter" : "2t down");
             walker.walkUntil("", NextStep.Kind.DONE, MOST_STEPS);
             walker.shot("closed");
             assertWholeDay(walker);
@@ -95,13 +95,13 @@ class SetUpDayIT {
     }
 
     /** In the re-check somebody turns a perch by two turns: the day must send him back to the weights, and then on. */
-    private static void turnOneNotchTooMany(Screen screen, DayWalker walker) {
+    private static void turnOneNotchTooMany(Screen screen, DayWalker walker, String twoTurnsDown) {
         long before = walker.day().orElseThrow().revision();
         screen.keys().press("alt+3");
         Await.pause(Duration.ofSeconds(1));
         screen.keys().press("F4");
         Await.pause(Duration.ofSeconds(1));
-        screen.keys().type("2t down").press("ctrl+Return");
+        screen.keys().type(twoTurnsDown).press("ctrl+Return");
         Await.until("the turn to be recorded", END, () -> walker.day().orElseThrow().revision() > before);
     }
 

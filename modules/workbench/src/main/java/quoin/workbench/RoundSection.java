@@ -175,9 +175,7 @@ public final class RoundSection {
     }
 
     /** The last column wraps where a sentence is longer than what the figures leave. */
-    private static VerdictLabel words(String text, int style) {
-        VerdictLabel words = new VerdictLabel(style);
-        words.show(new VerdictWords(Mark.NONE, text));
-        return words;
+    private static WrapText words(String text, int style) {
+        return new WrapText(text, 1, style).narrow();
     }
 }

@@ -40,7 +40,7 @@ public final class VerdictLabel extends JPanel {
         shape.setIcon(verdict.mark().icon());
         word.setText(verdict.word());
         getAccessibleContext().setAccessibleName(verdict.word());
-        shape.setVisible(!verdict.word().isEmpty() && verdict.mark() != Mark.NONE);
+        shape.setVisible(!verdict.word().isEmpty());
     }
 
     @Override

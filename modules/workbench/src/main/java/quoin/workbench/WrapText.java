@@ -17,6 +17,7 @@ public final class WrapText extends JTextArea {
 
     private final double factor;
     private final int style;
+    private boolean narrow;
 
     public WrapText(String text) {
         this(text, 1, Font.PLAIN);
@@ -99,6 +100,12 @@ public final class WrapText extends JTextArea {
         // stays where it is
     }
 
+    /** Lets it get as narrow as its longest word. */
+    WrapText narrow() {
+        narrow = true;
+        return this;
+    }
+
     /** Width of the longest word, which is the least a column can have without breaking a word in two. */
     int longestWord() {
         FontMetrics letters = getFontMetrics(getFont());
@@ -107,7 +114,7 @@ public final class WrapText extends JTextArea {
 
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(Looks.em(8), getPreferredSize().height);
+        return new Dimension(narrow ? longestWord() : Looks.em(8), getPreferredSize().height);
     }
 
     @Override

@@ -39,6 +39,8 @@ final class StageRules {
 
     private static final Texts TEXTS = Texts.of(StageRules.class);
 
+    private static final int MOST_REASONS = 3;
+
     private final Assessor assessor;
     private final List<Stage> stages;
     private final Map<String, List<Problem>> holding = new HashMap<>();
@@ -227,8 +229,14 @@ final class StageRules {
                 cause.kind().ifPresent(kinds::add);
             }
         }
-        String why = state.freshness() == Freshness.MISSING ? missing(id) : String.join("; ", state.reasons());
+        String why = state.freshness() == Freshness.MISSING ? missing(id) : few(state.reasons());
         return new Problem(Problem.Kind.READ, why, List.of(id), onlyWork ? kinds : Set.of());
+    }
+
+    /** The first reasons: after a round at every link the whole list fills the window and says no more. */
+    private static String few(List<String> reasons) {
+        String first = String.join("; ", reasons.subList(0, Math.min(MOST_REASONS, reasons.size())));
+        return reasons.size() > MOST_REASONS ? TEXTS.say("rules.andMore", first, reasons.size() - MOST_REASONS) : first;
     }
 
     /** Says of a reading that does not count whether it was read at all. */
