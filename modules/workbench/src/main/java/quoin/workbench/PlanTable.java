@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.BorderFactory;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.openide.util.NbBundle.Messages;
@@ -33,6 +34,9 @@ import quoin.workflow.RoundPlan;
     "plan.assumed=Assumed",
     "# {0} - then", "# {1} - now", "plan.probability=All targets met afterwards: {0} % likely; as it stands: {1} %."})
 public final class PlanTable extends JPanel {
+
+    /** Letters that fit the last column of a table of many columns at any size of the window. */
+    static final int SHORT = 14;
 
     private static final long serialVersionUID = 1L;
 
@@ -143,14 +147,22 @@ public final class PlanTable extends JPanel {
             for (int i = 0; i < texts.length; i++) {
                 table.add(Looks.label(texts[i], 1, i == 2 ? Font.BOLD : Font.PLAIN), Looks.closeCell(i, row, 0));
             }
-            JLabel then = Looks.label("", 1, Font.PLAIN);
-            VerdictWords words = then(entry.getKey(), entry.getValue(), format);
-            then.setIcon(words.word().isEmpty() ? null : words.mark().icon());
-            then.setText(words.word());
-            table.add(then, Looks.closeCell(texts.length, row, 1));
+            table.add(verdict(then(entry.getKey(), entry.getValue(), format)), Looks.closeCell(texts.length, row, 1));
             row++;
         }
         return table;
+    }
+
+    /** A word or two in a label, which is drawn sooner; what may be longer than the column is left wraps. */
+    private static JComponent verdict(VerdictWords words) {
+        if (words.word().length() > SHORT) {
+            VerdictLabel wrapping = new VerdictLabel();
+            wrapping.show(words);
+            return wrapping;
+        }
+        JLabel label = Looks.label(words.word(), 1, Font.PLAIN);
+        label.setIcon(words.word().isEmpty() ? null : words.mark().icon());
+        return label;
     }
 
     private static String[] row(ReadingId reading, Predicted predicted, ReadingFormat format) {

@@ -175,7 +175,7 @@ public final class RoundSection {
     }
 
     /** The last column wraps where a sentence is longer than what the figures leave. */
-    private static WrapText words(String text, int style) {
-        return new WrapText(text, 1, style).narrow();
+    private static JComponent words(String text, int style) {
+        return text.length() > PlanTable.SHORT ? new WrapText(text, 1, style).narrow() : Looks.label(text, 1, style);
     }
 }
