@@ -15,13 +15,13 @@ import org.junit.jupiter.api.Assumptions;
 
 /**
  * Sets a fuzzer that follows the branches of the code (Jazzer) on a parser, in a process of its own, for {@code -Dquoin.fuzz}
- * seconds or as many as {@code QUOIN_FUZZ} says. It stops at anything the parser throws that is no refusal, at a hang and at a
- * growing heap. Without either the parser gets the input the fuzzer would begin with, and damaged copies of it.
+ * seconds or as many as {@code QUOIN_FUZZ} says, otherwise for 6. It stops at anything the parser throws that is no refusal, at a
+ * hang and at a growing heap. For 0 seconds the parser gets the input the fuzzer would begin with, and damaged copies of it.
  */
 public final class Fuzzer {
 
     private static final int SECONDS = Integer.getInteger("quoin.fuzz",
-            Integer.parseInt(System.getenv().getOrDefault("QUOIN_FUZZ", "0")));
+            Integer.parseInt(System.getenv().getOrDefault("QUOIN_FUZZ", "6")));
     private static final int HANG_SECONDS = 60;
     private static final int LATEST_SECONDS = 300;
     private static final int DAMAGED = 300;
