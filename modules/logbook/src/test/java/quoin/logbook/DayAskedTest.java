@@ -95,6 +95,22 @@ class DayAskedTest {
         assertEquals(2, corrected.history(Samples.LF_LOAD).size());
     }
 
+    /** On a long day, undoing goes on from a state near its end: a car described after that state is forgotten all the same. */
+    @Test
+    void aCarDescribedLateOnALongDayIsForgottenWhenItIsWithdrawn() {
+        while (entries.size() < 600) {
+            add(Samples.note("note"));
+        }
+        long car = add(new Entry.CarDescribed(Header.draft(""), Samples.fullCar()));
+        Day day = day().with(Samples.reading(100).withHeader(Samples.header(602)));
+        assertEquals(Samples.fullCar(), day.car());
+        Day withdrawn = day.with(new Entry.Correction(Samples.header(603), car, Optional.empty(), "wrong car"));
+        assertEquals(Samples.bareCar(), withdrawn.car());
+        Day back = withdrawn.with(new Entry.Correction(Samples.header(604), 603, Optional.empty(), "it was right"));
+        assertEquals(Samples.fullCar(), back.car());
+        assertEquals(100, back.latest(Samples.LF_LOAD).orElseThrow().value());
+    }
+
     @Test
     void itTellsEveryCorrectionAlsoTheWithdrawnOnes() {
         long reading = add(Samples.reading(901));
