@@ -114,12 +114,11 @@ final class DayWriter {
         }
     }
 
-    /** Tries to bring everything that waits into the day's file; true where nothing waits any more. */
-    boolean bringHome(Duration limit) {
-        if (hand.isEmpty() || waiting().isEmpty()) {
-            return true;
+    /** Tries to bring everything that waits into the day's file, and waits so long for it to be done. */
+    void bringHome(Duration limit) {
+        if (hand.isPresent() && waiting().isPresent()) {
+            within(hand.get().submit(this::drain), limit);
         }
-        return within(hand.get().submit(this::drain), limit) && waiting().isEmpty();
     }
 
     private void drain() {

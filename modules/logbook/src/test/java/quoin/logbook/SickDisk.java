@@ -13,10 +13,12 @@ final class SickDisk implements AppendTarget.Opener {
     volatile boolean truncateFails;
     volatile long forceTakesMs;
     volatile int forced;
+    volatile int open;
 
     @Override
     public AppendTarget open(Path file) throws IOException {
         AppendTarget real = AppendTarget.onDisk(file);
+        open++;
         return new AppendTarget() {
             @Override
             public long size() throws IOException {
@@ -64,6 +66,7 @@ final class SickDisk implements AppendTarget.Opener {
 
             @Override
             public void close() throws IOException {
+                open--;
                 real.close();
             }
         };

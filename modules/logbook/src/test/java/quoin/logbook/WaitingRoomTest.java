@@ -180,6 +180,30 @@ class WaitingRoomTest {
     }
 
     @Test
+    void closingLetsGoOfTheFileWhateverWaits() {
+        open().close();
+        assertEquals(0, disk.open);
+        try (Journal journal = open()) {
+            assertEquals(1, disk.open);
+            disk.room = 0;
+            journal.append(Samples.note("waits"));
+        }
+        assertEquals(0, disk.open, "a full disk is not one that is still at work");
+    }
+
+    @Test
+    void anInterruptLosesNoEntryAndIsPassedOn() {
+        try (Journal journal = open()) {
+            Thread.currentThread().interrupt();
+            journal.append(Samples.note("interrupted"));
+            assertTrue(Thread.interrupted());
+            assertEquals(Optional.empty(), journal.waiting());
+            journal.append(Samples.note("after"));
+        }
+        assertEquals(List.of("interrupted", "after"), onDisk());
+    }
+
+    @Test
     void tornLineOfTheRoomIsLeftOutAndTheOthersAreTaken() throws IOException {
         Path place;
         try (Journal journal = open()) {
