@@ -34,4 +34,14 @@ public final class WrapLayout extends FlowLayout {
         }
         return new Dimension(widest, height + lineHeight + getVgap());
     }
+
+    /** As narrow as the widest child: the others go into lines below. */
+    @Override
+    public Dimension minimumLayoutSize(Container parent) {
+        int widest = 0;
+        for (Component child : parent.getComponents()) {
+            widest = Math.max(widest, child.getMinimumSize().width);
+        }
+        return new Dimension(widest + 2 * getHgap(), preferredLayoutSize(parent).height);
+    }
 }

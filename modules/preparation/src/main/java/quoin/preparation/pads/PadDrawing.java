@@ -9,6 +9,8 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.JPanel;
@@ -59,7 +61,7 @@ final class PadDrawing extends JPanel {
         g.setColor(Looks.text());
         g.setFont(Looks.font(1, Font.PLAIN));
         if (content.isEmpty()) {
-            centre(g, Bundle.drawing_empty(), getWidth() / 2.0, getHeight() / 2.0);
+            inLines(g, Bundle.drawing_empty());
         } else {
             pads(g, content.get());
         }
@@ -102,6 +104,27 @@ final class PadDrawing extends JPanel {
         g.setFont(plain);
         if (!shown.shims().get(corner).isEmpty()) {
             centre(g, shown.shims().get(corner), x, floor + Looks.em(0.8));
+        }
+    }
+
+    /** Words in the middle, broken into lines where the drawing is narrower than they are. */
+    private void inLines(Graphics2D g, String words) {
+        FontMetrics metrics = g.getFontMetrics();
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : words.split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && metrics.stringWidth(longer) > getWidth()) {
+                lines.add(line);
+                longer = word;
+            }
+            line = longer;
+        }
+        lines.add(line);
+        double y = (getHeight() - (lines.size() - 1) * metrics.getHeight()) / 2.0;
+        for (String each : lines) {
+            centre(g, each, getWidth() / 2.0, y);
+            y += metrics.getHeight();
         }
     }
 
