@@ -151,7 +151,7 @@ final class ReadingCauses {
                         double odds = Learner.logEvidence(prior, with(swapped)) - plain;
                         out.add(new Explained(odds, new ReadingDoubt(Level.ERROR, Cause.CORNERS_EXCHANGED,
                                 OptionalInt.of(i), TEXTS.say(first == 0 ? "exchanged.loads" : "exchanged.heights",
-                                corner(i).words(), corner(j).words(), figure(i, other.getAsDouble()), figure(j, one.getAsDouble())), other),
+                                corner(i).words(), corner(j).words(), figure(i, other.getAsDouble()), figure(j, one.getAsDouble())), other, OptionalInt.of(j)),
                                 Optional.of(swapped)));
                     }
                 }

@@ -12,8 +12,9 @@ import java.util.OptionalInt;
  * @param row which figure: 0-3 loads, 4-7 heights, each LF RF LR RR; empty for the reading as a whole
  * @param words what was found, with the figures, and what to do, in plain English
  * @param suggested value the figure may have been meant to be, N or mm; empty = no suggestion
+ * @param exchangedRow the row whose figure it was exchanged with, which is then meant to be this one's; empty = it is about one figure
  */
-public record ReadingDoubt(Level level, Cause cause, OptionalInt row, String words, OptionalDouble suggested) {
+public record ReadingDoubt(Level level, Cause cause, OptionalInt row, String words, OptionalDouble suggested, OptionalInt exchangedRow) {
 
     /** How serious a doubt is. */
     public enum Level {
@@ -62,8 +63,14 @@ public record ReadingDoubt(Level level, Cause cause, OptionalInt row, String wor
         Objects.requireNonNull(cause, "cause");
         Objects.requireNonNull(row, "row");
         Objects.requireNonNull(suggested, "suggested");
+        Objects.requireNonNull(exchangedRow, "exchangedRow");
         if (words.isBlank()) {
             throw new IllegalArgumentException("words: a doubt needs words");
         }
+    }
+
+    /** A doubt about one figure, or about the reading as a whole. */
+    public ReadingDoubt(Level level, Cause cause, OptionalInt row, String words, OptionalDouble suggested) {
+        this(level, cause, row, words, suggested, OptionalInt.empty());
     }
 }

@@ -124,6 +124,7 @@ class ReadingCausesTest {
             boolean load = pair[0] < 4;
             double unit = load ? G : 1;
             assertEquals(pair[0], doubt.row().orElseThrow());
+            assertEquals(pair[1], doubt.exchangedRow().orElseThrow());
             assertEquals(meant[pair[0]] / unit, doubt.suggested().orElseThrow() / unit, 0.051);
             String what = load ? "loads" : "heights";
             String mm = load ? "kg" : "mm";

@@ -2,6 +2,7 @@ package quoin.seatview;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import quoin.car.ReadingId;
@@ -76,6 +77,16 @@ record SeatEntry(TypedSet typed, int at) {
         List<String> texts = new ArrayList<>(typed.texts());
         texts.set(at, text);
         return new SeatEntry(new TypedSet(typed.readings(), texts), at);
+    }
+
+    /**
+     * The likely figure in this field, and where two were exchanged, what was typed here in the other.
+     *
+     * @param typedHere what stood in this field when it was doubted
+     */
+    SeatEntry mended(String likely, Optional<ReadingId> exchanged, String typedHere) {
+        SeatEntry one = with(likely);
+        return exchanged.map(other -> one.to(other).with(typedHere).to(reading())).orElse(one);
     }
 
     /** What the fields mean. */

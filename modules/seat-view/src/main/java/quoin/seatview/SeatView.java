@@ -45,6 +45,8 @@ final class SeatView extends KeyAdapter {
     private Sound.Kind heard;
     private SeatEntry entry;
     private Optional<Finding> doubt = Optional.empty();
+    /** What stood in the doubted field; an answer is typed over it. */
+    private String doubted = "";
     private Optional<String> message = Optional.empty();
     private boolean warned;
     private boolean fromPracticeCar;
@@ -229,7 +231,7 @@ final class SeatView extends KeyAdapter {
     /** "0" in a doubted field takes the likely figure, and Enter goes on from it as from a typed one. */
     private void takeLikely(DaySnapshot day) {
         if (doubt.isPresent() && entry.text().equals("0")) {
-            entry = entry.with(day.format().exact(entry.reading(), doubt.get().suggested().getAsDouble()));
+            entry = entry.mended(day.format().exact(entry.reading(), doubt.get().suggested().getAsDouble()), doubt.get().exchanged(), doubted);
             doubt = Optional.empty();
             message = Optional.empty();
         }
@@ -249,6 +251,7 @@ final class SeatView extends KeyAdapter {
         doubt.ifPresent(d -> {
             ReadingId about = d.about().orElseThrow();
             entry = entry.to(about);
+            doubted = entry.text();
             message = Optional.of(Bundle.seat_doubt(d.words(), day.format().text(about, d.suggested().getAsDouble())));
         });
         return doubt.isEmpty();

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
@@ -43,5 +44,15 @@ class SeatEntryTest {
             entry = entry.type('8');
         }
         assertEquals(12, entry.text().length());
+    }
+
+    /** "0" stands in the doubted field by then; what was typed there first belongs in the other one. */
+    @Test
+    void exchangedFiguresAreBothPutRight() {
+        SeatEntry doubted = SeatEntry.empty(WALK).with("148.2").next().with("162.6").to(WALK.get(0)).with("0");
+        SeatEntry both = doubted.mended("162.6", Optional.of(WALK.get(1)), "148.2");
+        assertEquals(List.of("162.6", "148.2", "", ""), both.typed().texts());
+        assertEquals(WALK.get(0), both.reading());
+        assertEquals(List.of("162.6", "162.6", "", ""), doubted.mended("162.6", Optional.empty(), "148.2").typed().texts());
     }
 }

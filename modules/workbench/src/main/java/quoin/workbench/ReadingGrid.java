@@ -282,7 +282,10 @@ public final class ReadingGrid extends JPanel {
         doubt.ifPresent(d -> {
             ReadingId about = d.about().orElseThrow();
             int index = rows.stream().map(Row::reading).toList().indexOf(about);
-            rows.get(index).field().setText(shown.format().exact(about, d.suggested().getAsDouble()));
+            JTextField field = rows.get(index).field();
+            String typed = field.getText();
+            field.setText(shown.format().exact(about, d.suggested().getAsDouble()));
+            rows.stream().filter(r -> d.exchanged().filter(r.reading()::equals).isPresent()).forEach(r -> r.field().setText(typed));
             doubt = Optional.empty();
             takeLikely.setVisible(false);
             enter(index);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import quoin.adjustment.LearningPrior;
 import quoin.adjustment.ReadingCheck;
 import quoin.adjustment.ReadingDoubt;
@@ -95,8 +96,12 @@ public final class ReadingChecks {
         return rows;
     }
 
+    private static Optional<ReadingId> place(OptionalInt row, List<Optional<ReadingId>> rows) {
+        return row.isPresent() ? rows.get(row.getAsInt()) : Optional.empty();
+    }
+
     private static Finding finding(ReadingDoubt doubt, List<Optional<ReadingId>> rows) {
-        Optional<ReadingId> about = doubt.row().isPresent() ? rows.get(doubt.row().getAsInt()) : Optional.empty();
+        Optional<ReadingId> about = place(doubt.row(), rows);
         OptionalDouble suggested = doubt.suggested();
         if (suggested.isPresent() && doubt.row().orElse(4) < 4) {
             suggested = OptionalDouble.of(suggested.getAsDouble() / KilogramForce.toNewtons(1));
@@ -105,6 +110,6 @@ public final class ReadingChecks {
             case INFO -> Finding.Level.INFO;
             case WARNING -> Finding.Level.WARNING;
             case ERROR -> Finding.Level.ERROR;
-        }, doubt.words(), about, suggested);
+        }, doubt.words(), about, suggested, place(doubt.exchangedRow(), rows));
     }
 }

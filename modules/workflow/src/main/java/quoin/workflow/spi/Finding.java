@@ -12,8 +12,9 @@ import quoin.car.ReadingId;
  * @param words     what was found and what to do about it
  * @param about     the reading it is about; empty = the stage as a whole
  * @param suggested value the reading may have been meant to be, base unit; empty = no suggestion
+ * @param exchanged the reading whose figure this one's was exchanged with; empty = it is about one figure
  */
-public record Finding(Level level, String words, Optional<ReadingId> about, OptionalDouble suggested) {
+public record Finding(Level level, String words, Optional<ReadingId> about, OptionalDouble suggested, Optional<ReadingId> exchanged) {
 
     /** How serious a finding is. */
     public enum Level { INFO, WARNING, ERROR }
@@ -22,9 +23,15 @@ public record Finding(Level level, String words, Optional<ReadingId> about, Opti
         Objects.requireNonNull(level, "level");
         Objects.requireNonNull(about, "about");
         Objects.requireNonNull(suggested, "suggested");
+        Objects.requireNonNull(exchanged, "exchanged");
         if (words.isBlank()) {
             throw new IllegalArgumentException("a finding needs words");
         }
+    }
+
+    /** A finding about one figure, or about the stage as a whole. */
+    public Finding(Level level, String words, Optional<ReadingId> about, OptionalDouble suggested) {
+        this(level, words, about, suggested, Optional.empty());
     }
 
     public static Finding info(String words) {
@@ -41,6 +48,6 @@ public record Finding(Level level, String words, Optional<ReadingId> about, Opti
 
     /** A copy that suggests what the reading may have been meant to be. */
     public Finding suggesting(double value) {
-        return new Finding(level, words, about, OptionalDouble.of(value));
+        return new Finding(level, words, about, OptionalDouble.of(value), exchanged);
     }
 }
