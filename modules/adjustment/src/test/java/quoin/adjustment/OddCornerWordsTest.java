@@ -5,12 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static quoin.adjustment.QuietDay.assertSays;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import quoin.adjustment.OddCorner.Cause;
 import quoin.adjustment.bench.FaultySession;
 import quoin.adjustment.bench.SimulatedCar;
@@ -18,24 +16,13 @@ import quoin.adjustment.bench.SimulatedCar.Conditions;
 import quoin.car.Corner;
 
 /** What is said of a corner that answers oddly on a day without friction: the fault built in, with its amount. */
+@ExtendWith(English.class)
 class OddCornerWordsTest {
     private static final double[][] ROUNDS = {{-1.5, 1, 1.5, -1}, {1, -1.5, -0.5, 1.5}, {0.5, 1, -1, -0.5}};
     private static final String SURE = " The readings are over # times likelier so than with a sound car.";
 
     private final QuietDay day = new QuietDay();
     private final SimulatedCar car = day.car;
-    private final Locale locale = Locale.getDefault();
-
-    @BeforeEach
-    void english() {
-        Locale.setDefault(Locale.ENGLISH);
-    }
-
-    @AfterEach
-    void asItWas() {
-        Locale.setDefault(locale);
-    }
-
     private OddCorner odd(Cause cause, Corner corner, BiFunction<Integer, double[], double[]> effect) {
         OddCorner odd = OddCorner.of(day.prior, day.rounds(ROUNDS, effect)).orElseThrow();
         assertEquals(cause, odd.cause(), odd.words());

@@ -10,16 +10,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import quoin.adjustment.ReadingDoubt.Cause;
 import quoin.adjustment.ReadingDoubt.Level;
 import quoin.car.Corner;
 
 /** What is said of one fault built into a reading: the fault, its corner and its amount, and nothing besides. */
+@ExtendWith(English.class)
 class ReadingCausesTest {
     private static final double[] RECORDED = {0, 2, 0, -1};
 
@@ -27,17 +26,6 @@ class ReadingCausesTest {
     private final double[] round = day.after(day.asFound(), -1, 0, 0.5, 0);
     private final List<SettledReading> before = List.of(shown(day.asFound(), 0, 0, 0, 0), shown(round, -1, 0, 0.5, 0));
     private final double[] meant = day.after(round, RECORDED);
-    private final Locale locale = Locale.getDefault();
-
-    @BeforeEach
-    void english() {
-        Locale.setDefault(Locale.ENGLISH);
-    }
-
-    @AfterEach
-    void asItWas() {
-        Locale.setDefault(locale);
-    }
 
     private List<ReadingDoubt> check(double[] values) {
         return ReadingCheck.check(day.prior, before, shown(values, RECORDED));

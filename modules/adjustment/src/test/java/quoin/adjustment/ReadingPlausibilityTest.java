@@ -6,34 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import quoin.adjustment.ReadingDoubt.Cause;
 import quoin.adjustment.ReadingDoubt.Level;
 import quoin.car.Corner;
 
 /** What a reading must satisfy whatever the springs are; limits worked by hand. */
+@ExtendWith(English.class)
 class ReadingPlausibilityTest {
     private static final double G = 9.80665;
     private static final double NONE = Double.NaN;
     private static final double[] LOADS = {110, 120, 130, 140};
     private static final double[] LEVEL = {60, 60, 60, 60};
-
-    private final Locale before = Locale.getDefault();
-
-    @BeforeEach
-    void english() {
-        Locale.setDefault(Locale.ENGLISH);
-    }
-
-    @AfterEach
-    void asItWas() {
-        Locale.setDefault(before);
-    }
 
     private static OptionalDouble figure(double value, double unit) {
         return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value * unit);

@@ -9,14 +9,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -24,24 +22,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import quoin.car.Corner;
 
 /** The last value that can be and the first that cannot, of everything the planner and the learner are given. */
+@ExtendWith(English.class)
 class RefusalsTest {
 
     private static final double HAIR = 1e-9;
     private static final List<CornerSpring> CORNERS = List.of(CornerSpring.typed(0, 700, 30, 200), CornerSpring.typed(0, -700, 30, 200),
             CornerSpring.typed(-2300, 700, 40, 200), CornerSpring.typed(-2300, -700, 40, 200));
     private static final LiftAdjuster PERCH = new LiftAdjuster("p", Corner.LF, 1.5, "front", 0.03);
-
-    private final Locale before = Locale.getDefault();
-
-    @BeforeEach
-    void english() {
-        Locale.setDefault(Locale.ENGLISH);
-    }
-
-    @AfterEach
-    void asItWas() {
-        Locale.setDefault(before);
-    }
 
     private static Arguments edge(String named, Executable can, Executable cannot) {
         return Arguments.of(named, can, cannot);
