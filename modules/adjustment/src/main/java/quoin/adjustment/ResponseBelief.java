@@ -23,10 +23,25 @@ public final class ResponseBelief {
     private final Scenarios scenarios;
 
     ResponseBelief(LearningPrior prior, List<SettledReading> history, Posterior posterior) {
+        this(prior, history, posterior, Scenarios.draw(posterior, SCENARIOS));
+    }
+
+    private ResponseBelief(LearningPrior prior, List<SettledReading> history, Posterior posterior, Scenarios scenarios) {
         this.prior = prior;
         this.history = List.copyOf(history);
         this.posterior = posterior;
-        scenarios = Scenarios.draw(posterior, SCENARIOS);
+        this.scenarios = scenarios;
+    }
+
+    /**
+     * The same, read on scales that may be off: alike in every reading, so that no reading tells and no turn shows it. What is read
+     * next is forecast as before; what is true, and with it every chance of meeting a goal, is as much less certain.
+     *
+     * @param loadCovariance of what the four loads are off by, N2, rows and columns LF RF LR RR
+     */
+    public ResponseBelief onScalesOff(List<List<Double>> loadCovariance) {
+        double[][] covariance = loadCovariance.stream().map(row -> row.stream().mapToDouble(v -> v).toArray()).toArray(double[][]::new);
+        return new ResponseBelief(prior, history, posterior, scenarios.off(covariance));
     }
 
     public LearningPrior prior() {
@@ -78,28 +93,27 @@ public final class ResponseBelief {
     /** Readings to expect after turns (one value per adjuster), in the load case of the targets. */
     public ReadingForecast predict(double[] turns) {
         checkTurns(turns.length);
-        double[][] sample = scenarios.after(turns);
-        double[] mean = new double[8];
-        for (double[] row : sample) {
-            for (int i = 0; i < 8; i++) {
-                mean[i] += row[i] / sample.length;
+        double[][] reading = covariance(scenarios.after(turns));
+        double[][] noise = posterior.readingCovariance(1);
+        for (int i = 0; i < 8; i++) {
+            for (int j = 0; j < 8; j++) {
+                reading[i][j] += noise[i][j];
             }
         }
-        double[][] truth = new double[8][8];
+        return new ReadingForecast(list(predictMean(turns)), lists(covariance(scenarios.truthAfter(turns))), lists(reading));
+    }
+
+    private static double[][] covariance(double[][] sample) {
+        double[] mean = mean(sample);
+        double[][] out = new double[8][8];
         for (double[] row : sample) {
             for (int i = 0; i < 8; i++) {
                 for (int j = 0; j < 8; j++) {
-                    truth[i][j] += (row[i] - mean[i]) * (row[j] - mean[j]) / sample.length;
+                    out[i][j] += (row[i] - mean[i]) * (row[j] - mean[j]) / sample.length;
                 }
             }
         }
-        double[][] reading = posterior.readingCovariance(1);
-        for (int i = 0; i < 8; i++) {
-            for (int j = 0; j < 8; j++) {
-                reading[i][j] += truth[i][j];
-            }
-        }
-        return new ReadingForecast(list(mean), lists(truth), lists(reading));
+        return out;
     }
 
     /** Mean loads (N, first four) and heights (mm, last four) per turn of each adjuster: 8 rows. */
@@ -119,8 +133,11 @@ public final class ResponseBelief {
     }
 
     private double[] predictMean(double[] turns) {
+        return mean(scenarios.after(turns));
+    }
+
+    private static double[] mean(double[][] sample) {
         double[] mean = new double[8];
-        double[][] sample = scenarios.after(turns);
         for (double[] row : sample) {
             for (int i = 0; i < 8; i++) {
                 mean[i] += row[i] / sample.length;
@@ -132,7 +149,7 @@ public final class ResponseBelief {
     /** Every goal's friction-free value after turns: mean, uncertainty, probability inside. */
     public List<GoalForecast> forecast(List<Goal> goals, double[] turns) {
         checkTurns(turns.length);
-        double[][] sample = scenarios.after(turns);
+        double[][] sample = scenarios.truthAfter(turns);
         List<GoalForecast> out = new ArrayList<>();
         for (Goal goal : goals) {
             Aim aim = aim(goal);

@@ -98,6 +98,39 @@ class ResponseBeliefTest {
         assertEquals(1, belief.probabilityInside(goals.subList(0, 1)));
     }
 
+    /** Four scales of independent standard uncertainty: the cross weight's is 100/W times the square root of the sum of squares (JCGM 100:2008, 5.1). */
+    @Test
+    void scalesThatMayBeOffMakeTheTruthLessCertainAndNoForecast() {
+        double[] turns = {0.5, 0, 0, -0.5};
+        double[] off = {12, 9, 15, 10};
+        List<List<Double>> covariance = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            List<Double> row = new ArrayList<>(List.of(0.0, 0.0, 0.0, 0.0));
+            row.set(i, off[i] * off[i]);
+            covariance.add(row);
+        }
+        ResponseBelief wary = belief.onScalesOff(covariance);
+        ReadingForecast before = belief.predict(turns);
+        ReadingForecast after = wary.predict(turns);
+        assertEquals(before.mean(), after.mean());
+        assertEquals(before.readingCovariance(), after.readingCovariance(), "the same scales show it");
+        assertEquals(belief.responsePerTurn(), wary.responsePerTurn());
+        double total = before.mean().subList(0, 4).stream().mapToDouble(v -> v).sum();
+        Goal cross = Goal.cross(100 * (before.mean().get(1) + before.mean().get(2)) / total, 0.3);
+        GoalForecast sure = belief.forecast(List.of(cross), turns).get(0);
+        GoalForecast unsure = wary.forecast(List.of(cross), turns).get(0);
+        double c = sure.mean() / 100;
+        // d cross / d load: (1 - c) / W on the diagonal, -c / W off it
+        double more2 = 0;
+        for (int i = 0; i < 4; i++) {
+            more2 += Math.pow(100 / total * (i == 1 || i == 2 ? 1 - c : -c) * off[i], 2);
+        }
+        assertEquals(Math.sqrt(sure.sd() * sure.sd() + more2), unsure.sd(), 0.03 * unsure.sd());
+        assertEquals(2 * NORMAL.cumulativeProbability(0.3 / unsure.sd()) - 1, unsure.probabilityInside(), 0.06, "friction is not known");
+        assertTrue(unsure.probabilityInside() < sure.probabilityInside() - 0.03, unsure + " " + sure);
+        assertEquals(belief.forecast(List.of(Goal.height(Corner.LF, 0, 5)), turns), wary.forecast(List.of(Goal.height(Corner.LF, 0, 5)), turns));
+    }
+
     /** What exact mechanics says of a turn is believed from the start; learning corrects from there. */
     @Test
     void exactMechanicsIsBelievedFromTheStart() {

@@ -78,7 +78,14 @@ record LegBelief(AssumedCar assumed, List<Adjuster> adjusters, boolean weighed, 
         for (List<SettledReading> stretch : stretches) {
             belief = Learner.learn(belief == null ? prior : carriedOn(prior, belief), stretch);
         }
-        return Optional.of(new LegBelief(assumed, adjusters, weighed, standing, belief));
+        return Optional.of(new LegBelief(assumed, adjusters, weighed, standing, weighed ? onItsScales(day, read.map(Optional::get), belief) : belief));
+    }
+
+    /** The factors of the scales are the same in every reading of the day: learning cannot see them, the chances must. */
+    private static ResponseBelief onItsScales(Day day, PerCorner<Figure> loads, ResponseBelief belief) {
+        double newtons = KilogramForce.toNewtons(1);
+        return belief.onScalesOff(new LoadErrors(day).lasting(loads).stream()
+                .map(row -> row.stream().map(kg2 -> kg2 * newtons * newtons).toList()).toList());
     }
 
     /** Perches and pushrods in walking order. */

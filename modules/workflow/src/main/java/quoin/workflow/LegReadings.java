@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import quoin.adjustment.Goal;
 import quoin.adjustment.PlanProbability;
 import quoin.adjustment.ReadingForecast;
@@ -140,7 +141,7 @@ final class LegReadings {
 
     /** Covariance of the true values of the goals after the turns. */
     double[][] covarianceAfter(double[] turns) {
-        return covariance(goals, legs.belief().predict(turns).truthCovariance());
+        return covariance(goals, legs.belief().predict(turns), ReadingForecast::truthCovariance);
     }
 
     /** Probability that every goal is met after the turns, friction left aside. */
@@ -156,7 +157,7 @@ final class LegReadings {
     /** Every row, and every further height point, as read and as it will be read after the turns. */
     Map<ReadingId, Predicted> predicted(double[] turns) {
         ReadingForecast after = legs.belief().predict(turns);
-        double[][] covariance = covariance(rows, after.readingCovariance());
+        double[][] covariance = covariance(rows, after, ReadingForecast::readingCovariance);
         Map<ReadingId, Predicted> all = new LinkedHashMap<>();
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
@@ -194,18 +195,33 @@ final class LegReadings {
                 .orElse(dot(row.weights(), now.mean()));
     }
 
-    private static double[][] covariance(List<Row> rows, List<List<Double>> eight) {
+    private static double[][] covariance(List<Row> rows, ReadingForecast forecast, Function<ReadingForecast, List<List<Double>>> which) {
+        List<List<Double>> eight = which.apply(forecast);
+        List<double[]> slopes = rows.stream().map(row -> slope(row, forecast.mean())).toList();
         double[][] out = new double[rows.size()][rows.size()];
         for (int i = 0; i < out.length; i++) {
             for (int j = 0; j < out.length; j++) {
                 for (int a = 0; a < 8; a++) {
                     for (int b = 0; b < 8; b++) {
-                        out[i][j] += rows.get(i).weights()[a] * eight.get(a).get(b) * rows.get(j).weights()[b];
+                        out[i][j] += slopes.get(i)[a] * eight.get(a).get(b) * slopes.get(j)[b];
                     }
                 }
             }
         }
         return out;
+    }
+
+    /** What an error of each of the eight readings does to a row: it moves the total too, of which a share is one. */
+    private static double[] slope(Row row, List<Double> eight) {
+        double[] slope = row.weights().clone();
+        if (LoadErrors.isMadeOfLoads(row.reading().kind())) {
+            double total = eight.subList(0, 4).stream().mapToDouble(Double::doubleValue).sum();
+            double share = dot(row.weights(), eight);
+            for (int k = 0; k < 4; k++) {
+                slope[k] -= share / total;
+            }
+        }
+        return slope;
     }
 
     private static double dot(double[] weights, List<Double> values) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleBiFunction;
+import java.util.stream.Stream;
 import quoin.car.Corner;
 import quoin.car.PerCorner;
 import quoin.car.ReadingKind;
@@ -97,11 +98,27 @@ final class LoadErrors {
         figures.forEach(f -> tests.add(correction(f)));
         double steps = uncertainty(kind, loads, (one, other) -> one != other ? 0
                 : Math.pow(tests.get(one.ordinal()).isPresent() ? stepKg : figures.get(one.ordinal()).instrumentUncertainty().orElse(stepKg), 2));
-        double factors = uncertainty(kind, loads, (one, other) -> tests.get(one.ordinal()).filter(t -> tests.get(other.ordinal())
-                .filter(o -> o.entry() == t.entry()).isPresent())
-                .map(t -> loads.get(one) * loads.get(other) * t.relativeCovariance(one, other)).orElse(0.0));
+        double factors = uncertainty(kind, loads, lasting(tests, loads));
         boolean alike = tests.stream().allMatch(t -> t.isPresent() && t.get().entry() == tests.get(0).orElseThrow().entry());
         return new Scales(steps, new Measured.Lasting(factors, alike ? tests.get(0).orElseThrow().source() : ""));
+    }
+
+    /**
+     * What the factors leave uncertain in the four loads together.
+     *
+     * @param figures the loads as read, each with its value, kg
+     * @return covariance, kg2, rows and columns LF RF LR RR; all 0 where the scales were not tested
+     */
+    List<List<Double>> lasting(PerCorner<Figure> figures) {
+        ToDoubleBiFunction<Corner, Corner> covariance = lasting(Stream.of(Corner.values()).map(figures::get).map(this::correction).toList(),
+                figures.map(Figure::value));
+        return Stream.of(Corner.values()).map(one -> Stream.of(Corner.values())
+                .map(other -> covariance.applyAsDouble(one, other)).toList()).toList();
+    }
+
+    private static ToDoubleBiFunction<Corner, Corner> lasting(List<Optional<ScaleCorrection>> tests, PerCorner<Double> loadsKg) {
+        return (one, other) -> tests.get(one.ordinal()).filter(t -> tests.get(other.ordinal()).filter(o -> o.entry() == t.entry()).isPresent())
+                .map(t -> loadsKg.get(one) * loadsKg.get(other) * t.relativeCovariance(one, other)).orElse(0.0);
     }
 
     private static double uncertainty(ReadingKind kind, PerCorner<Double> loads, ToDoubleBiFunction<Corner, Corner> covariance) {

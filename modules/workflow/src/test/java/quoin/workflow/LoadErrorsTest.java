@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import quoin.adjustment.Goal;
 import quoin.car.AdjusterKind;
 import quoin.car.Corner;
 import quoin.car.PerCorner;
@@ -121,6 +122,37 @@ class LoadErrorsTest {
         DayBook apart = tested(test(0, OWN));
         weigh(apart, 0);
         assertEquals(drawn(0, OWN, false), cross(apart).lasting().uncertainty(), 1e-3);
+    }
+
+    /** The chances of a plan are those of the true cross weight: what the scales are off by is in them, once. */
+    @Test
+    void chancesKnowThatScalesMayBeOff() {
+        double[] none = {1e-9, 1e-9, 1e-9, 1e-9};
+        DayBook sure = tested(test(0, none));
+        DayBook unsure = tested(test(SHARED, OWN));
+        for (DayBook book : List.of(sure, unsure)) {
+            weigh(book, 0);
+            weigh(book, 0.05);
+        }
+        double before = forecast(sure);
+        double after = forecast(unsure);
+        double factors = drawn(SHARED, OWN, false);
+        assertEquals(Math.hypot(before, factors), after, 0.03 * after);
+        assertEquals(Math.hypot(planned(sure), factors), planned(unsure), 0.03 * after, "what plans are weighed by");
+    }
+
+    private static double planned(DayBook book) {
+        LegBelief legs = LegBelief.of(book.day()).orElseThrow();
+        LegReadings readings = LegReadings.of(book.day(), legs);
+        int cross = readings.goals().indexOf(DayBook.CROSS);
+        return Math.sqrt(readings.covarianceAfter(new double[legs.adjusters().size()])[cross][cross]);
+    }
+
+    /** Standard uncertainty of the true cross weight as the car stands, %. */
+    private static double forecast(DayBook book) {
+        Goal cross = Goal.cross(50, 0.3);
+        LegBelief legs = LegBelief.of(book.day()).orElseThrow();
+        return legs.belief().forecast(List.of(cross), new double[legs.adjusters().size()]).get(0).sd();
     }
 
     /** Four readings are worth four in settling and one in the scales: their error is in each of them. */

@@ -20,7 +20,7 @@ public final class ChanceTable {
         base = new double[n][aims];
         slope = new double[n][aims][stepTurns.length];
         for (int i = 0; i < n; i++) {
-            double[] now = scenarios.now(i);
+            double[] now = scenarios.truth(i);
             double[][] perTurn = scenarios.perTurn(i);
             double total = now[0] + now[1] + now[2] + now[3];
             for (int g = 0; g < aims; g++) {

@@ -19,16 +19,17 @@ public final class NextReading {
      * @param turns turns made before that reading
      */
     public NextReading(Posterior posterior, Scenarios scenarios, List<Aim> aims, double[] turns) {
-        double[][] truth = scenarios.after(turns);
+        double[][] after = scenarios.after(turns);
+        double[][] truth = scenarios.truthAfter(turns);
         double[][] noise = Fit.cholesky(posterior.readingCovariance(1));
-        int n = truth.length;
+        int n = after.length;
         int m = aims.size();
         double[][] goal = new double[n][m];
         double[][] reading = new double[n][8];
         for (int i = 0; i < n; i++) {
             double[] z = NormalPoints.point(n - 1 - i);
             for (int r = 0; r < 8; r++) {
-                reading[i][r] = truth[i][r];
+                reading[i][r] = after[i][r];
                 for (int k = 0; k <= r; k++) {
                     reading[i][r] += noise[r][k] * z[NormalPoints.DIMENSIONS - 1 - k];
                 }

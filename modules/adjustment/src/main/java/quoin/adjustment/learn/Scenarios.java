@@ -1,19 +1,26 @@
 package quoin.adjustment.learn;
 
 import java.util.List;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.SemiDefinitePositiveCholeskyDecomposition;
 
 /**
- * Cars that agree with everything read so far, each with its friction-free readings now and its own response: drawn
- * from the posterior, evenly spread, all of equal weight.
+ * Cars that agree with everything read so far, each with its friction-free readings now, its own response, and what the scales
+ * may be off by, the same in all its readings: drawn from what is believed, evenly spread, all of equal weight.
  */
 public final class Scenarios {
 
+    /** Columns of the normal points the scales are drawn from: behind those of the car, before those of {@link NextReading}. */
+    private static final int SCALES_AT = NormalPoints.DIMENSIONS - 12;
+
     private final double[][] now;
     private final double[][][] perTurn;
+    private final double[][] off;
 
-    private Scenarios(double[][] now, double[][][] perTurn) {
+    private Scenarios(double[][] now, double[][][] perTurn, double[][] off) {
         this.now = now;
         this.perTurn = perTurn;
+        this.off = off;
     }
 
     /** Draws about 'wanted' cars, at most {@value NormalPoints#COUNT}. */
@@ -40,7 +47,25 @@ public final class Scenarios {
                 now[i] = moved(model.asFound(p), perTurn[i], inPlace);
             }
         }
-        return new Scenarios(now, perTurn);
+        return new Scenarios(now, perTurn, new double[count][4]);
+    }
+
+    /**
+     * The same cars on scales that may be off.
+     *
+     * @param covariance of what the loads are off by, N2, LF RF LR RR; need not have full rank
+     */
+    public Scenarios off(double[][] covariance) {
+        double[][] factor = new SemiDefinitePositiveCholeskyDecomposition(MatrixUtils.createRealMatrix(covariance)).getL().getData();
+        double[][] drawn = new double[now.length][4];
+        for (int i = 0; i < drawn.length; i++) {
+            for (int r = 0; r < 4; r++) {
+                for (int k = 0; k <= r; k++) {
+                    drawn[i][r] += factor[r][k] * NormalPoints.point(i)[SCALES_AT + k];
+                }
+            }
+        }
+        return new Scenarios(now, perTurn, drawn);
     }
 
     private static double[] moved(double[] from, double[][] perTurn, double[] turns) {
@@ -61,9 +86,17 @@ public final class Scenarios {
         return perTurn[0][0].length;
     }
 
-    /** The eight readings of car i now. */
-    double[] now(int i) {
-        return now[i];
+    /** What the eight readings of car i should show now. */
+    double[] truth(int i) {
+        return righted(now[i], i);
+    }
+
+    private double[] righted(double[] readings, int i) {
+        double[] out = readings.clone();
+        for (int k = 0; k < 4; k++) {
+            out[k] += off[i][k];
+        }
+        return out;
     }
 
     /** Readings per turn of car i. */
@@ -71,11 +104,20 @@ public final class Scenarios {
         return perTurn[i];
     }
 
-    /** Readings of each car after turns. */
+    /** Readings of each car after turns, as its scales will show them. */
     public double[][] after(double[] turns) {
         double[][] out = new double[now.length][];
         for (int i = 0; i < out.length; i++) {
             out[i] = moved(now[i], perTurn[i], turns);
+        }
+        return out;
+    }
+
+    /** What the readings of each car should show after turns: what goals are about. */
+    public double[][] truthAfter(double[] turns) {
+        double[][] out = after(turns);
+        for (int i = 0; i < out.length; i++) {
+            out[i] = righted(out[i], i);
         }
         return out;
     }

@@ -87,7 +87,7 @@ class ScenariosTest {
         Scenarios mixed = Scenarios.draw(two, 1024);
         double mean = 0;
         for (int i = 0; i < 1024; i++) {
-            mean += mixed.now(i)[0] / 1024;
+            mean += mixed.truth(i)[0] / 1024;
         }
         assertEquals(wanted + car.turned(3, 0), mean, 0.05 * two.sd(car.model.loadAt()));
     }
@@ -196,7 +196,7 @@ class ScenariosTest {
         Posterior belief = Posterior.of(six, List.of(LEVEL), history, Suspect.NONE);
         Scenarios drawn = Scenarios.draw(belief, 64);
         assertEquals(6, drawn.adjusters());
-        double[] now = drawn.now(0);
+        double[] now = drawn.truth(0);
         List<Aim> aims = List.of(new Aim(weights(4), false, now[4] + 2, 0.6), new Aim(weights(5), false, now[5] - 1.5, 0.6),
                 new Aim(weights(7), false, now[7] + 1, 0.6), new Aim(new double[] {0, 100, 100, 0, 0, 0, 0, 0}, true, 50, 0.4));
         ChanceTable table = new ChanceTable(drawn, aims, new double[] {0.25, 0.25, 0.25, 0.25, 0.25, 0.25});
@@ -263,6 +263,50 @@ class ScenariosTest {
         assertEquals(expected, next.chanceOfReaching(0.8), 0.1);
         assertEquals(1, next.chanceOfReaching(0));
         assertEquals(0, next.chanceOfReaching(1.01));
+    }
+
+    /** Scales that are off by something of known spread: added to what is true (variances add, JCGM 100:2008, 5.2), in no reading to be seen. */
+    @Test
+    void whatTheScalesAreOffByIsInTheTruthAndInNoReading() {
+        double[] turns = {0.5, 0, -1, 0.25};
+        RealMatrix own = new Array2DRowRealMatrix(new double[][] {{90, 20, 5, -8}, {20, 60, 0, 4}, {5, 0, 120, 30}, {-8, 4, 30, 70}});
+        RealMatrix shared = new Array2DRowRealMatrix(new double[][] {{100, 120, 140, 150}, {120, 144, 168, 180}, {140, 168, 196, 210}, {150, 180, 210, 225}});
+        for (RealMatrix covariance : List.of(own, shared)) {
+            Scenarios off = scenarios.off(covariance.getData());
+            assertArrayEquals(scenarios.after(turns), off.after(turns), "what will be read");
+            double[][] truth = off.truthAfter(turns);
+            for (int i = 0; i < 8; i++) {
+                for (int j = 0; j < 8; j++) {
+                    double more = i < 4 && j < 4 ? covariance.getEntry(i, j) : 0;
+                    double si = Math.sqrt(spread().getEntry(i, i) + (i < 4 ? covariance.getEntry(i, i) : 0));
+                    double sj = Math.sqrt(spread().getEntry(j, j) + (j < 4 ? covariance.getEntry(j, j) : 0));
+                    double product = 0;
+                    for (double[] row : truth) {
+                        product += (row[i] - mean(turns).getEntry(i)) * (row[j] - mean(turns).getEntry(j)) / truth.length;
+                    }
+                    assertEquals(spread().getEntry(i, j) + more, product, 0.03 * si * sj, "rows " + i + " " + j);
+                }
+            }
+        }
+        assertArrayEquals(scenarios.after(turns), scenarios.off(new double[4][4]).truthAfter(turns), "scales that are right");
+    }
+
+    /** No number of readings tells what is in all of them: one more teaches as much of the rest as on scales that are right. */
+    @Test
+    void oneMoreReadingTeachesNothingOfTheScales() {
+        RealMatrix c = spread();
+        RealMatrix n = new Array2DRowRealMatrix(posterior.readingCovariance(1));
+        double left2 = c.subtract(c.multiply(MatrixUtils.inverse(c.add(n))).multiply(c)).getEntry(0, 0);
+        double lasting2 = 3 * left2;
+        Scenarios off = scenarios.off(new double[][] {{lasting2, 0, 0, 0}, {0, 1, 0, 0}, {0, 0, 1, 0}, {0, 0, 0, 1}});
+        double left = Math.sqrt(left2 + lasting2);
+        Aim aim = new Aim(weights(0), false, mean(new double[4]).getEntry(0) + 0.3 * left, 1.2 * left);
+        double expected = NORMAL.cumulativeProbability(1.5) - NORMAL.cumulativeProbability(-0.9);
+        assertEquals(expected, new NextReading(posterior, off, List.of(aim), new double[4]).chanceAfterFurtherTurn(), 0.02);
+        double sd = Math.sqrt(c.getEntry(0, 0) + lasting2);
+        double[] steps = {0.25, 0.25, 0.25, 0.25};
+        assertEquals(NORMAL.cumulativeProbability(1.5 * left / sd) - NORMAL.cumulativeProbability(-0.9 * left / sd),
+                new ChanceTable(off, List.of(aim), steps).chance(new int[4]), 0.02);
     }
 
     /** The chance of two at once lies between Frechet's bounds, and below that of either. */
