@@ -88,13 +88,8 @@ public final class Closing {
      * @param judged everything that some stage judges
      */
     static List<Problem> open(Assessor assessor, List<ReadingId> judged) {
-        List<Problem> problems = new ArrayList<>();
-        boolean weighed = false;
+        List<Problem> problems = new ArrayList<>(crossWithBars(assessor).stream().toList());
         for (Requirement requirement : requirements(assessor.car())) {
-            if (!Timeline.isBar(requirement.key()) && !weighed) {
-                crossWithBars(assessor).ifPresent(problems::add);
-                weighed = true;
-            }
             if (requirement.key().equals(Conditions.STEERING)) {
                 problems.addAll(toeAfterNuts(assessor, judged));
             }
@@ -138,7 +133,7 @@ public final class Closing {
                 .orElse(OptionalDouble.empty()));
     }
 
-    /** Compares with the last weighing in order, which is one with the bars off. */
+    /** Once every bar is joined: compares with the last weighing in order, which is one with the bars off. */
     private static Optional<Problem> crossWithBars(Assessor assessor) {
         ReadingId cross = ReadingId.ofCar(ReadingKind.CROSS);
         ReadingState off = assessor.of(cross, View.COUNTING).state();

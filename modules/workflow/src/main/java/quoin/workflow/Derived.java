@@ -1,10 +1,8 @@
 package quoin.workflow;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import quoin.car.Axle;
@@ -66,16 +64,7 @@ public final class Derived {
         return v.length == 0 ? OptionalDouble.empty() : formula(id.kind(), v);
     }
 
-    /** Every derived reading whose parts are known; see {@link ReadingKind} for the formulas and signs. */
-    public static Map<ReadingId, Double> of(Car car, Function<ReadingId, OptionalDouble> typed) {
-        Map<ReadingId, Double> found = new TreeMap<>();
-        for (ReadingId id : all(car)) {
-            value(car, id, typed).ifPresent(v -> found.put(id, v));
-        }
-        return found;
-    }
-
-    /** A reading from the values of all its {@link #parts}. */
+    /** A reading from the values of all its {@link #parts}; see {@link ReadingKind} for the formulas and signs. */
     static OptionalDouble formula(ReadingKind kind, double[] v) {
         return switch (kind) {
             case TOTAL -> OptionalDouble.of(v[0] + v[1] + v[2] + v[3]);

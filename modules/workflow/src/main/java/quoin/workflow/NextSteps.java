@@ -182,7 +182,15 @@ final class NextSteps {
                 return new NextStep(where, Kind.TURN, Texts.sentence(problem.words()), Optional.empty());
             }
         }
-        return condition(last, settleLast(needed)).orElseGet(() -> new NextStep(last.id(), Kind.READ, Texts.sentence(problem.words()),
-                readCaution(problem.about().stream().flatMap(id -> assessor.asked().parts(id).stream()).toList())));
+        return condition(last, settleLast(needed)).orElseGet(() -> problem.kind() == Problem.Kind.CONDITION ? leftOpen(problem)
+                : new NextStep(last.id(), Kind.READ, Texts.sentence(problem.words()),
+                        readCaution(problem.about().stream().flatMap(id -> assessor.asked().parts(id).stream()).toList())));
+    }
+
+    /** What was left open in the check of the car is done where it was written down. */
+    private NextStep leftOpen(Problem problem) {
+        String where = CarCheck.leftOpen(assessor.day()).stream().findFirst().flatMap(i -> assessor.day().conditionEntry(i.key()))
+                .map(c -> c.header().stage()).filter(id -> stages.stream().anyMatch(s -> s.id().equals(id))).orElse(lastId());
+        return new NextStep(where, Kind.CONDITION, Texts.sentence(problem.words()), Optional.empty());
     }
 }

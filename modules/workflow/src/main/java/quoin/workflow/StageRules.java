@@ -242,7 +242,7 @@ final class StageRules {
     /** Says of a reading that does not count whether it was read at all. */
     private String missing(ReadingId id) {
         ReadingState shown = assessor.of(id, View.SHOWN).state();
-        return shown.freshness() == Freshness.MISSING ? TEXTS.say("rules.notRead") : TEXTS.say("rules.notCounting", String.join("; ", shown.reasons()));
+        return shown.freshness() == Freshness.MISSING ? TEXTS.say("rules.notRead") : TEXTS.say("rules.notCounting", few(shown.reasons()));
     }
 
     private static Problem outside(ReadingState state) {

@@ -112,7 +112,6 @@ final class Timeline {
     private Set<String> signed = Set.of();
     private boolean settled;
     private boolean asFound = true;
-    private long firstAdjustment;
 
     private Timeline() {
         disturbing = new EnumMap<>(Column.class);
@@ -135,7 +134,6 @@ final class Timeline {
         signed = from.signed;
         settled = from.settled;
         asFound = from.asFound;
-        firstAdjustment = from.firstAdjustment;
     }
 
     static Timeline of(Day day) {
@@ -185,9 +183,6 @@ final class Timeline {
             return;
         }
         settled = false;
-        if (asFound) {
-            firstAdjustment = entry;
-        }
         asFound = false;
         values.remove(Conditions.LOCKNUTS);
         AdjusterId id = turn.adjuster();
@@ -307,11 +302,6 @@ final class Timeline {
     /** Settled since the last work on the car, as of the last entry. */
     boolean settledNow() {
         return settled;
-    }
-
-    /** The first entry in which something was turned. */
-    OptionalLong firstAdjustment() {
-        return asFound ? OptionalLong.empty() : OptionalLong.of(firstAdjustment);
     }
 
     /** The sign-off of a stage in force. */

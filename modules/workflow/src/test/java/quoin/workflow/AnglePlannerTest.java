@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import quoin.adjustment.PlanCancellation;
 import quoin.car.Adjuster;
@@ -41,26 +40,14 @@ import quoin.car.Targets;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
-import quoin.suspension.AdjusterEffect;
-import quoin.suspension.AngleChange;
-import quoin.suspension.AngleResponse;
-import quoin.suspension.AngleSensitivity;
-import quoin.suspension.CornerKinematics;
-import quoin.suspension.CornerPosition;
-import quoin.suspension.CurveOutput;
-import quoin.suspension.Parameter;
-import quoin.suspension.ParameterValues;
-import quoin.suspension.Side;
-import quoin.suspension.WheelPosition;
-import quoin.suspension.spi.SuspensionType;
 import quoin.suspension.spi.SuspensionTypes;
 
 class AnglePlannerTest {
 
-    private static final double CAMBER = 0.32;
-    private static final double CAMBER_TO_TOE = -0.12;
-    private static final double TOE = 0.5;
-    private static final SuspensionTypes KNOWN = new SuspensionTypes(List.of(new Straight()));
+    private static final double CAMBER = StraightSuspension.CAMBER;
+    private static final double CAMBER_TO_TOE = StraightSuspension.CAMBER_TO_TOE;
+    private static final double TOE = StraightSuspension.TOE;
+    private static final SuspensionTypes KNOWN = new SuspensionTypes(List.of(new StraightSuspension("straight")));
     private static final SuspensionTypes NONE = new SuspensionTypes(List.of());
     private static final ReadingId CROSS = ReadingId.ofCar(ReadingKind.CROSS);
 
@@ -240,50 +227,5 @@ class AnglePlannerTest {
         return new Car("c", "Car", 2300, new PerAxle<>(new AxleSetup(1400, Optional.empty(), straight),
                 new AxleSetup(1400, Optional.empty(), straight)), corners, new Masses(none, none, List.of()), points,
                 new Targets(targets, CrossGoal.EQUAL_DIAGONALS), LoadCase.unknown(), Instruments.usual(), List.of(Corner.values()));
-    }
-
-    /** A suspension whose response is known by construction. */
-    private static final class Straight implements SuspensionType, CornerKinematics {
-        @Override
-        public String id() {
-            return "straight";
-        }
-
-        @Override
-        public String name() {
-            return "Straight";
-        }
-
-        @Override
-        public List<Parameter> parameters() {
-            return List.of();
-        }
-
-        @Override
-        public CornerKinematics corner(ParameterValues values, Side side) {
-            return this;
-        }
-
-        @Override
-        public Set<CurveOutput> outputs() {
-            return Set.of();
-        }
-
-        @Override
-        public List<CornerPosition> along(List<WheelPosition> positions) {
-            return List.of();
-        }
-
-        @Override
-        public Map<String, AngleSensitivity> sensitivities() {
-            return Map.of();
-        }
-
-        @Override
-        public AngleResponse response(List<Adjuster> fitted) {
-            return new AngleResponse(new AngleChange(-0.03, 0, 0), AngleChange.NONE, Map.of(
-                    AdjusterKind.CAMBER_ROD, new AdjusterEffect(new AngleChange(CAMBER, CAMBER_TO_TOE, 0), 0.3),
-                    AdjusterKind.TOE_LINK, new AdjusterEffect(new AngleChange(0, TOE, 0), 0)));
-        }
     }
 }

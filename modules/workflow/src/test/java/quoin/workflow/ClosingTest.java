@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import quoin.car.AdjusterKind;
 import quoin.car.Corner;
@@ -129,5 +130,53 @@ class ClosingTest {
         assertTrue(step.caution().orElseThrow().contains("bolted"));
         NextStep both = judging.status(book.read("corner-weights", DayBook.loads(52)).day()).next();
         assertEquals("Turn the perches or pushrods of the plan: cross weight RF+LR is outside", both.words());
+    }
+
+    /** Dampers, the second look at the toe, the lock: each once, in the order in which it is done. */
+    @Test
+    void theListIsInWorkingOrder() {
+        DayBook book = barsJoined().read("final-recheck", DayBook.loads(50)).condition(Conditions.LOCKNUTS, Conditions.YES);
+        List<String> open = order.close(book.day()).reasons();
+        assertEquals(3, open.size(), open.toString());
+        assertTrue(open.get(0).startsWith("Put the dampers back"), open.toString());
+        assertTrue(open.get(1).endsWith("look at it once more, a locknut turns the rod"), open.toString());
+        assertTrue(open.get(2).startsWith("Take the steering lock out"), open.toString());
+        DayBook apart = signed().condition("front-bar", Conditions.CONNECTED).condition(Conditions.LOCKNUTS, Conditions.YES);
+        assertTrue(order.close(apart.day()).reasons().get(0).startsWith("Join the rear bar"), "weighed once both are on");
+    }
+
+    /** A ring has a nut and no rod: tightening it leaves the toe. */
+    @Test
+    void perchesAloneNeedNoSecondLook() {
+        DayBook book = new DayBook().signedToAngles(order).turn(AdjusterKind.PERCH, Corner.RR, 0.125).settle()
+                .read("final-recheck", DayBook.everything()).sign(order, "final-recheck")
+                .condition("front-bar", Conditions.CONNECTED).condition("rear-bar", Conditions.CONNECTED)
+                .read("final-recheck", DayBook.loads(50)).condition(Conditions.DAMPERS, Conditions.RUNNING)
+                .condition(Conditions.LOCKNUTS, Conditions.YES).condition(Conditions.STEERING, Conditions.FREE);
+        assertEquals(List.of(), order.close(book.day()).reasons());
+    }
+
+    /** What was found on the car in the morning is not forgotten at night: it is settled where it was written down. */
+    @Test
+    void whatWasLeftOpenInTheCheckOfTheCarKeepsTheDayOpen() {
+        String shafts = CarCheck.key("damper-shafts");
+        DayBook book = new DayBook().condition(shafts, CarCheck.OPEN).signedToAngles(order).read("final-recheck", DayBook.everything())
+                .sign(order, "final-recheck").condition("front-bar", Conditions.CONNECTED).condition("rear-bar", Conditions.CONNECTED)
+                .read("final-recheck", DayBook.loads(50)).condition(Conditions.DAMPERS, Conditions.RUNNING)
+                .condition(Conditions.LOCKNUTS, Conditions.YES).condition(Conditions.STEERING, Conditions.FREE);
+        assertEquals(List.of("left open in the check of the car: damper shafts"), order.close(book.day()).reasons());
+        assertEquals(new NextStep("preparation", NextStep.Kind.CONDITION, "Left open in the check of the car: damper shafts", Optional.empty()),
+                next(book));
+        assertEquals(NextStep.Kind.CLOSE, next(book.condition(shafts, CarCheck.GOOD)).kind());
+    }
+
+    /** Fuel drained after the last signature: the day is not closed on heights and weights that no longer hold. */
+    @Test
+    void aSignedStageThatNoLongerHoldsKeepsTheDayOpen() {
+        List<String> open = order.close(signed().condition(Conditions.FUEL, "12").day()).reasons();
+        for (String stage : List.of("Ride height: ", "Corner weights: ", "Final re-check: ")) {
+            assertTrue(open.stream().anyMatch(r -> r.startsWith(stage) && r.endsWith("fuel changed from 20 to 12 kg after this")), open.toString());
+        }
+        assertTrue(open.stream().noneMatch(r -> r.startsWith("Wheel angles: ")), "angles are only doubtful: " + open);
     }
 }

@@ -62,9 +62,13 @@ class LoadErrorsTest {
 
     /** Weighs: the displays show the factor times the load, the reading is put right by the test in force. */
     private static void weigh(DayBook book, double crossMore) {
+        weigh(book, crossMore, Corner.values());
+    }
+
+    private static void weigh(DayBook book, double crossMore, Corner... corners) {
         Map<ReadingId, Double> shown = new LinkedHashMap<>();
         double kg = crossMore / 100 * 600 / 2;
-        for (Corner corner : Corner.values()) {
+        for (Corner corner : corners) {
             boolean diagonal = corner == Corner.RF || corner == Corner.LR;
             shown.put(DayBook.load(corner), FACTORS[corner.ordinal()] * (LOADS.get(corner) + (diagonal ? kg : -kg)));
         }
@@ -209,5 +213,38 @@ class LoadErrorsTest {
         assertNotEquals(before.lasting().source(), other.lasting().source());
         assertEquals(Math.hypot(before.uncertainty(), other.uncertainty()), Difference.of(before, other).uncertainty(), 1e-12);
         assertEquals(List.of(1, 1), List.of(before.count(), after.count()));
+    }
+
+    /** 131 kg on a scale known to 0.3 % shared and 0.1 % of its own. */
+    @Test
+    void oneLoadHasTheErrorOfItsScale() {
+        DayBook book = tested(test(SHARED, OWN));
+        weigh(book, 0);
+        Measured load = new ReadingsAt(book.day()).at(DayBook.load(Corner.LF), book.size()).orElseThrow();
+        assertEquals(131 * Math.hypot(SHARED, OWN[0]), load.lasting().uncertainty(), 1e-9);
+        assertEquals(cross(book).lasting().source(), load.lasting().source(), "the same test");
+        assertEquals(Measured.Lasting.NONE, new ReadingsAt(book.day()).at(DayBook.height(Corner.LF), book.size()).orElseThrow().lasting());
+    }
+
+    /** The front wheels weighed under one test and the rear ones under the next: each pair shares an error, the pairs none. */
+    @Test
+    void loadsOfTwoTestsShareNoError() {
+        DayBook book = tested(test(SHARED, OWN));
+        weigh(book, 0);
+        book.add(test(SHARED, OWN));
+        weigh(book, 0);
+        book.withdraw(book.size());
+        weigh(book, 0, Corner.LR, Corner.RR);
+        double cross = (149.5 + 158) / 600;
+        double own = 0;
+        double[] shared = new double[2];
+        for (Corner corner : Corner.values()) {
+            boolean diagonal = corner == Corner.RF || corner == Corner.LR;
+            double part = LOADS.get(corner) * ((diagonal ? 1 : 0) - cross) / 6;
+            own += Math.pow(part * OWN[corner.ordinal()], 2);
+            shared[corner.axle().ordinal()] += part * SHARED;
+        }
+        assertEquals(Math.sqrt(own + shared[0] * shared[0] + shared[1] * shared[1]), cross(book).lasting().uncertainty(), 1e-9);
+        assertEquals("", cross(book).lasting().source(), "no one test stands for it");
     }
 }

@@ -152,4 +152,48 @@ class NextStepsTest {
         assertTrue(next(book).words().contains("the joined bars move it by +0.50 %, more than 0.15 %"), next(book).words());
         assertTrue(Character.isUpperCase(next(book).words().charAt(0)), next(book).words());
     }
+
+    /** Angles need the lock in as well: what is worked on comes before settling, which it would spoil. */
+    @Test
+    void theSteeringIsLockedBeforeTheCarIsSettled() {
+        DayBook book = new DayBook().prepared().sign(order, "preparation").read("ride-height", DayBook.goodHeights()).sign(order, "ride-height")
+                .read("corner-weights", DayBook.loads(50)).sign(order, "corner-weights").condition(Conditions.SETTLED, Conditions.NO)
+                .condition(Conditions.STEERING, Conditions.FREE);
+        assertTrue(next(book).words().startsWith("Lock the steering"), next(book).words());
+        assertEquals(Kind.SETTLE, next(book.condition(Conditions.STEERING, Conditions.LOCKED)).kind());
+    }
+
+    /** Fuel taken off while the angles are set: heights are read where heights are read, not beside the angles. */
+    @Test
+    void whatTheOpenStageCannotReadIsReadInItsOwn() {
+        DayBook book = new DayBook().prepared().sign(order, "preparation").read("ride-height", DayBook.goodHeights()).sign(order, "ride-height")
+                .read("corner-weights", DayBook.loads(50)).sign(order, "corner-weights").condition(Conditions.FUEL, "12");
+        assertEquals("ride-height", next(book).stageId());
+        assertEquals(Kind.READ, next(book).kind());
+        assertTrue(next(book).words().startsWith("Read height"), next(book).words());
+    }
+
+    /** Cords and driver are no part of reading camber. */
+    @Test
+    void cautionsBelongToWhatIsRead() {
+        DayBook book = new DayBook().prepared().sign(order, "preparation").read("ride-height", DayBook.goodHeights()).sign(order, "ride-height")
+                .read("corner-weights", DayBook.loads(50)).sign(order, "corner-weights");
+        Map<ReadingId, Double> toes = new HashMap<>(DayBook.goodAngles());
+        toes.keySet().removeIf(id -> id.kind() != quoin.car.ReadingKind.TOE);
+        book.read("wheel-angles", toes);
+        assertTrue(next(book).words().startsWith("Read caster"), next(book).words());
+        assertEquals(Optional.empty(), next(book).caution());
+    }
+
+    /** A stage that judges what it does not list asks for it all the same, after its own. */
+    @Test
+    void whatIsJudgedIsAskedForAfterTheStagesOwn() {
+        Stage heights = order.stages().get(1);
+        Stage both = new PlainStage("heights-and-cross", 200, "Heights and cross", heights::readings, List.of(DayBook.CROSS), heights::requirements,
+                heights.adjusters());
+        OrderOfWork judging = new OrderOfWork(List.of(order.stages().get(0), both));
+        String words = judging.status(new DayBook().prepared().sign(judging, "preparation").day()).next().words();
+        assertTrue(words.startsWith("Read height"), words);
+        assertTrue(words.indexOf("weight") > words.lastIndexOf("rail"), words);
+    }
 }

@@ -2,6 +2,7 @@ package quoin.workflow;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
@@ -73,6 +74,41 @@ class PlaceAndCarTest {
         assertEquals(1.01, ScaleCorrection.of(later).orElseThrow().factors().lf());
         assertEquals(PerCorner.all(0.0), ScaleCorrection.of(later).orElseThrow().standard());
         assertEquals(Optional.empty(), ScaleCorrection.of(day(loads(100, 100))));
+    }
+
+    /** What the file of a day calls the relation of two scales, whichever is named first. */
+    @Test
+    void twoScalesAreNamedInOneOrder() {
+        assertEquals("r.LF.RR", ScaleCorrection.correlationKey(Corner.LF, Corner.RR));
+        assertEquals("r.LF.RR", ScaleCorrection.correlationKey(Corner.RR, Corner.LF));
+        assertEquals("factor.LR", ScaleCorrection.factorKey(Corner.LR));
+        assertEquals("u.LR", ScaleCorrection.uncertaintyKey(Corner.LR));
+    }
+
+    private static Entry.Reading measured(String method, Map<String, String> raw, String words) {
+        return new Entry.Reading(header(0), Map.of(LF, 100.0), Map.of(), Entry.Source.RACER, Optional.of(new Measurement(method, raw, words, Map.of())));
+    }
+
+    /** Scales that were zeroed were not tested; a load got another way was not put right by a test, whatever its words end in. */
+    @Test
+    void onlyATestOfTheScalesPutsLoadsRight() {
+        Entry.Check zeroed = new Entry.Check(header(0), ScaleCorrection.SUBJECT, Map.of("zero.LF", 0.2), new Measurement("zero", Map.of(), "", Map.of()));
+        assertEquals(Optional.empty(), ScaleCorrection.of(day(zeroed)));
+        Entry.Reading lifted = measured("load-cell", Map.of(LF.toString(), "100.5", "test", "2"), "lifted; test of entry 2");
+        assertEquals(Optional.empty(), ScaleCorrection.test(lifted));
+        assertEquals(Optional.empty(), ScaleCorrection.shown(lifted, LF));
+        assertThrows(IllegalArgumentException.class, () -> ScaleCorrection.retyped(lifted, Map.of(LF, 99.0)));
+        assertThrows(IllegalArgumentException.class, () -> ScaleCorrection.retyped(loads(100, 120), Map.of(LF, 99.0)));
+    }
+
+    /** Days written before the test had a place of its own name it in their words. */
+    @Test
+    void olderReadingsNameTheirTestInWords() {
+        Map<String, String> raw = Map.of(LF.toString(), "100.5");
+        assertEquals(Optional.of(12L), ScaleCorrection.test(measured(ScaleCorrection.METHOD, raw, "the scales showed LF 100.5 kg; test of entry 12")));
+        assertEquals(Optional.empty(), ScaleCorrection.test(measured(ScaleCorrection.METHOD, raw, "the scales showed LF 100.5 kg")));
+        assertEquals(Optional.of(2L), ScaleCorrection.test(measured(ScaleCorrection.METHOD, Map.of("test", "2"), "; test of entry 12")));
+        assertEquals(Optional.of(100.5), ScaleCorrection.shown(measured(ScaleCorrection.METHOD, raw, ""), LF));
     }
 
     @Test

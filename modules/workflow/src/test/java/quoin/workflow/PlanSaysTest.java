@@ -68,10 +68,22 @@ class PlanSaysTest {
             visits.add(corners);
             String start = corners == 0 ? "Leave everything: " : corners == 1 ? "One corner: " : corners + " corners: ";
             String chance = String.format("%.0f %% chance of ending inside", 100 * plan.probabilityInside().orElseThrow());
-            assertTrue(plan.why().startsWith(start + chance), corners + ": " + plan.why());
+            assertEquals(start + chance + ".", plan.why(), "each corner more leaves smaller errors here");
         }
         assertEquals(visits.stream().sorted().toList(), visits, "fewest corners first");
         assertFalse(plans.get(0).why().contains("chance of ending inside,"), plans.get(0).why());
+    }
+
+    /** Perches that have to turn so far for the cross weight that the heights leave their targets: none of them is out of reach alone. */
+    @Test
+    void targetsThatCannotBeMetTogetherAreNamed() {
+        PerCorner<Double> crossed = new PerCorner<>(70.0, 121.0, 166.0, 112.0);
+        List<String> conflict = RoundPlanner.plan(read(RoundPlannerTest.car(false, Map.of()), crossed)).orElseThrow().notReachable();
+        assertEquals(1, conflict.size(), conflict.toString());
+        assertTrue(conflict.get(0).startsWith("No turning brings all targets inside at once; "), conflict.toString());
+        assertTrue(conflict.get(0).endsWith(" stay outside. Widen a tolerance or change a target."), conflict.toString());
+        assertTrue(conflict.get(0).contains("cross weight RF+LR") && conflict.get(0).contains("LF point height"), conflict.toString());
+        assertEquals(List.of(), notReachable(RoundPlannerTest.car(false, Map.of())), "a car that can be set right");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package quoin.workflow;
 
+import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -15,6 +17,7 @@ import org.junit.jupiter.api.TestFactory;
 import quoin.car.AdjusterKind;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
 import quoin.logbook.Conditions;
 
 /**
@@ -67,23 +70,36 @@ class StalenessTest {
 
     @TestFactory
     Stream<DynamicTest> everyCell() {
-        return rows().stream().flatMap(row -> {
+        return rows().stream().map(row -> DynamicTest.dynamicTest(row.name(), () -> {
             DayBook book = read();
             row.event().accept(book);
             DayStatus status = order.status(book.day());
             String[] cells = row.cells().split(" ");
-            return Stream.iterate(0, i -> i < cells.length, i -> i + 1).map(i -> DynamicTest.dynamicTest(
-                    row.name() + ", " + COLUMNS.get(i).words(), () -> {
-                        ReadingState state = status.reading(COLUMNS.get(i));
-                        Freshness expected = switch (cells[i]) {
-                            case "X" -> Freshness.STALE;
-                            case "~" -> Freshness.DOUBTFUL;
-                            default -> Freshness.FRESH;
-                        };
-                        assertEquals(expected, state.freshness(), () -> state.reasons().toString());
-                        assertEquals(expected == Freshness.FRESH, state.reasons().isEmpty());
-                    }));
-        });
+            assertAll(IntStream.range(0, cells.length).mapToObj(i -> () -> assertCell(cells[i], status.reading(COLUMNS.get(i)))));
+        }));
+    }
+
+    private static void assertCell(String cell, ReadingState state) {
+        Freshness expected = switch (cell) {
+            case "X" -> Freshness.STALE;
+            case "~" -> Freshness.DOUBTFUL;
+            default -> Freshness.FRESH;
+        };
+        assertEquals(expected, state.freshness(), () -> state.reading().words() + ": " + state.reasons());
+        assertEquals(expected == Freshness.FRESH, state.reasons().isEmpty());
+    }
+
+    /** Shims are measured anew where pads moved, a pressure where tyres or pressures were set; nothing else touches either. */
+    @Test
+    void whatThePreparationMeasuredIsDisturbedByItsOwn() {
+        ReadingId pad = ReadingId.of(ReadingKind.PAD_HEIGHT, Corner.LR);
+        ReadingId pressure = ReadingId.of(ReadingKind.PRESSURE, Corner.LR);
+        for (Disturbance what : Disturbance.values()) {
+            assertEquals(what == Disturbance.PADS ? Staleness.Effect.STALE : Staleness.Effect.STAYS, Staleness.of(what, Optional.empty(), pad), what.name());
+            assertEquals(what == Disturbance.TYRES ? Staleness.Effect.STALE : Staleness.Effect.STAYS, Staleness.of(what, Optional.empty(), pressure),
+                    what.name());
+            assertEquals(Staleness.Effect.STAYS, Staleness.of(what, Optional.empty(), ReadingId.ofCar(ReadingKind.WHEELBASE)), what.name());
+        }
     }
 
     @Test

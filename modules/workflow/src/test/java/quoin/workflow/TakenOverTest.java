@@ -8,13 +8,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import quoin.adjustment.LiftAdjuster;
 import quoin.car.AdjusterKind;
+import quoin.car.AssumedCar;
 import quoin.car.Assumptions;
 import quoin.car.Axle;
 import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.CornerSetup;
+import quoin.car.KnownMass;
+import quoin.car.Masses;
 import quoin.car.PerCorner;
 import quoin.car.ReadingKind;
 import quoin.logbook.Conditions;
@@ -28,6 +33,8 @@ import quoin.suspension.spi.SuspensionTypes;
 class TakenOverTest {
 
     private static final SuspensionTypes NONE = new SuspensionTypes(List.of());
+    /** 60 N/mm on a ratio of 0.75. */
+    private static final double RATE = 60 * 0.75 * 0.75;
     private final OrderOfWork order = new OrderOfWork(PlainStage.day());
 
     private static Car sprung(double rateNPerMm) {
@@ -63,7 +70,7 @@ class TakenOverTest {
     /** The same, with a wheel rate that a long season has taught well. */
     private static Entry.ResponseTakenOver sure(Entry.ResponseTakenOver learnt) {
         return new Entry.ResponseTakenOver(learnt.header(), learnt.fromDay(), learnt.learntOn(), learnt.loadKg(),
-                List.of(new Effect("wheel-rate.LF", 60 * 0.75 * 0.75, 35, 0.5)));
+                List.of(new Effect("wheel-rate.LF", RATE, 35, 0.5)));
     }
 
     private static Effect effect(Entry.ResponseTakenOver learnt, String key) {
@@ -84,7 +91,7 @@ class TakenOverTest {
         Car car = sprung(60);
         Entry.ResponseTakenOver learnt = Learnt.of(taught(car), "day-1", NONE).orElseThrow();
         double described = Assumptions.complete(car).corners().get(Corner.LF).wheelRateNPerMm();
-        assertEquals(60 * 0.75 * 0.75, described, 1e-9);
+        assertEquals(RATE, described, 1e-9);
         assertEquals(described, effect(learnt, "wheel-rate.LF").described(), 1e-9);
         assertTrue(effect(learnt, "wheel-rate.LF").uncertainty() < 0.12 * effect(learnt, "wheel-rate.LF").value(), "never less than was known before");
         Effect rate = new Effect("wheel-rate.LF", described, 35, 0.5);
@@ -115,11 +122,11 @@ class TakenOverTest {
     void anotherLoadCaseMakesTheRatesVoid() {
         Car car = sprung(60);
         Entry.ResponseTakenOver learnt = Learnt.of(taught(car), "day-1", NONE).orElseThrow();
-        assertEquals(35, LegBelief.of(next(car, sure(learnt))).orElseThrow().belief().prior().corners().get(0).wheelRateNPerMm(), 1e-9);
+        assertEquals(35, rate(next(car, sure(learnt))), 1e-9);
         DayBook book = new DayBook(car);
         book.add(sure(learnt));
         book.prepared().condition(Conditions.FUEL, "45").read("ride-height", DayBook.goodHeights()).read("corner-weights", DayBook.loads(50));
-        assertEquals(60 * 0.75 * 0.75, LegBelief.of(book.day()).orElseThrow().belief().prior().corners().get(0).wheelRateNPerMm(), 1e-9,
+        assertEquals(RATE, rate(book.day()), 1e-9,
                 "25 kg more fuel than when it was learnt");
     }
 
@@ -130,7 +137,7 @@ class TakenOverTest {
         book.add(sure(Learnt.of(taught(car), "day-1", NONE).orElseThrow()));
         book.withdraw(2).prepared().read("ride-height", DayBook.goodHeights()).read("corner-weights", DayBook.loads(50));
         assertEquals(Optional.empty(), book.day().takenOver());
-        assertEquals(60 * 0.75 * 0.75, LegBelief.of(book.day()).orElseThrow().belief().prior().corners().get(0).wheelRateNPerMm(), 1e-9);
+        assertEquals(RATE, rate(book.day()), 1e-9);
     }
 
     @Test
@@ -146,9 +153,91 @@ class TakenOverTest {
     @Test
     void whatIsLessCertainThanTheDescriptionIsLeftOut() {
         Car car = sprung(60);
-        double described = 60 * 0.75 * 0.75;
-        Entry.ResponseTakenOver vague = new Entry.ResponseTakenOver(Header.draft(""), "day-1", Instant.EPOCH, 20,
-                List.of(new Effect("wheel-rate.LF", described, 1.2 * described, 0.5 * described)));
-        assertEquals(described, LegBelief.of(next(car, vague)).orElseThrow().belief().prior().corners().get(0).wheelRateNPerMm(), 1e-9);
+        assertEquals(RATE, rate(next(car, learnt("wheel-rate.LF", RATE, 1.2 * RATE, 0.5 * RATE))), 1e-9);
+    }
+
+    /** One figure from a day with 20 kg on board, taken over at once. */
+    private static Entry.ResponseTakenOver learnt(String key, double described, double value, double uncertainty) {
+        return new Entry.ResponseTakenOver(Header.draft(""), "day-1", Instant.EPOCH, 20, List.of(new Effect(key, described, value, uncertainty)));
+    }
+
+    private static double rate(Day day) {
+        return LegBelief.of(day).orElseThrow().belief().prior().corners().get(0).wheelRateNPerMm();
+    }
+
+    /** A description within 2 % is the same spring or thread: a ratio measured once more is no other car. */
+    @Test
+    void theSameSpringMeasuredOnceMoreKeepsItsRate() {
+        Car car = sprung(60);
+        assertEquals(35, rate(next(car, learnt("wheel-rate.LF", 1.01 * RATE, 35, 0.5))), 1e-9);
+        assertEquals(RATE, rate(next(car, learnt("wheel-rate.LF", 1.03 * RATE, 35, 0.5))), 1e-9);
+        AssumedCar assumed = LegBelief.of(next(car, learnt("wheel-rate.LF", RATE, 35, 0.5))).orElseThrow().assumed();
+        assertEquals(35, assumed.corners().get(Corner.LF).wheelRateNPerMm(), 1e-9, "the plan is made with what was learnt");
+        assertEquals(RATE, assumed.corners().get(Corner.RF).wheelRateNPerMm(), 1e-9, "another corner's spring as described");
+    }
+
+    /** 1.5 mm of thread over 0.75 are 2 mm of lift; the last day saw 1.8 mm at the front axle. */
+    @Test
+    void theLiftOfATurnIsTakenOverByAxle() {
+        List<LiftAdjuster> adjusters = adjusters(learnt("lift.FRONT.perch", 2, 1.8, 0.01));
+        for (LiftAdjuster adjuster : adjusters) {
+            boolean perch = adjuster.id().endsWith("perch");
+            boolean taught = perch && adjuster.corner().isFront();
+            assertEquals(taught ? 1.8 : (perch ? 1.5 : 1.25) / 0.75, adjuster.liftMmPerTurn(), 1e-9, adjuster.id());
+            double aged = Math.hypot(0.01, TakenOver.PER_DAY_BREAK * 1.8) / 1.8;
+            assertEquals(taught ? aged : LiftAdjuster.USUAL_LIFT_SD, adjuster.liftRelativeSd(), 1e-9, adjuster.id());
+        }
+        assertEquals(8, adjusters.size());
+        assertEquals(1.8, adjusters(learnt("lift.FRONT.perch", 2.02, 1.8, 0.01)).get(0).liftMmPerTurn(), 1e-9);
+        assertEquals(2, adjusters(learnt("lift.FRONT.perch", 2.06, 1.8, 0.01)).get(0).liftMmPerTurn(), 1e-9, "another thread or ratio");
+        assertEquals(2, adjusters(learnt("lift.FRONT.perch", 2, 1.8, 0.07)).get(0).liftMmPerTurn(), 1e-9, "less sure than pitch and ratio are");
+    }
+
+    private List<LiftAdjuster> adjusters(Entry.ResponseTakenOver learnt) {
+        return LegBelief.of(next(sprung(60), learnt)).orElseThrow().belief().prior().adjusters();
+    }
+
+    /** An unknown suspension is taken to do 0.35 deg a turn; 0.38 were of another one. */
+    @Test
+    void aRodOfAnotherSuspensionIsVoid() {
+        assertEquals(0.3, camberRod(0.353), 1e-9);
+        assertEquals(0.35, camberRod(0.38), 1e-9);
+    }
+
+    private double camberRod(double described) {
+        Car car = sprung(60);
+        Day day = next(car, learnt("camber.FRONT.camber-rod", described, 0.3, 0.01));
+        return new AngleBelief(day, AnglePlanner.described(car, NONE), new ReadingUncertainty(car))
+                .effect(Axle.FRONT, ReadingKind.CAMBER, AdjusterKind.CAMBER_ROD);
+    }
+
+    /** What sits in the car counts for the springs wherever it comes from; a gauge that was not read leaves the fuel as described. */
+    @Test
+    void theLoadIsDriverBallastAndFuel() {
+        KnownMass.Role[] roles = {KnownMass.Role.DRIVER, KnownMass.Role.BALLAST, KnownMass.Role.FUEL, KnownMass.Role.PART};
+        double[] kg = {80, 5, 15, 11};
+        List<KnownMass> known = Stream.of(0, 1, 2, 3).map(i -> new KnownMass(roles[i].name(), roles[i], kg[i], -1500, 0, 300)).toList();
+        Car car = sprung(60).withMasses(new Masses(OptionalDouble.empty(), OptionalDouble.empty(), known));
+        assertEquals(100, TakenOver.loadKg(new DayBook(car).day()), 1e-9, "a part of the car is in every load case");
+        assertEquals(85, TakenOver.loadKg(new DayBook(car).condition(Conditions.FUEL, "0").day()), 1e-9, "drained");
+        assertEquals(112.5, TakenOver.loadKg(new DayBook(car).condition(Conditions.FUEL, "27.5").day()), 1e-9);
+        assertEquals(100, TakenOver.loadKg(new DayBook(car).condition(Conditions.FUEL, "half full").day()), 1e-9);
+        assertEquals(100, TakenOver.loadKg(new DayBook(car).condition(Conditions.FUEL, "-3").day()), 1e-9);
+    }
+
+    @Test
+    void tenKilogramsMoreAreTheSameLoadCase() {
+        for (String fuel : List.of("10", "30")) {
+            assertEquals(35, rate(fuelled(fuel)), 1e-9, fuel);
+        }
+        for (String fuel : List.of("9.5", "30.5")) {
+            assertEquals(RATE, rate(fuelled(fuel)), 1e-9, fuel);
+        }
+    }
+
+    private static Day fuelled(String kg) {
+        DayBook book = new DayBook(sprung(60));
+        book.add(learnt("wheel-rate.LF", RATE, 35, 0.5));
+        return book.prepared().condition(Conditions.FUEL, kg).read("ride-height", DayBook.goodHeights()).day();
     }
 }
