@@ -28,6 +28,7 @@ public final class LongUse {
     private static final Duration SETTLE = Duration.ofSeconds(12);
     private static final Duration BETWEEN = Duration.ofMillis(900);
     private static final int MOST_STEPS = 200;
+    private static final int COLLECTIONS = 4;
     /** "def new generation   total 9792K, used 1234K", "garbage-first heap total ..., used ...". */
     private static final Pattern USED = Pattern.compile("(?:generation|heap)\\s+total \\d+K, used (\\d+)K");
     private static final double KB_PER_MB = 1024;
@@ -97,9 +98,13 @@ public final class LongUse {
         }
     }
 
+    /** What one collection frees only for the next (references queued, soft ones that grew old) is collected too. */
     private static double heapMb(long process) {
         String pid = Long.toString(process);
-        Tool.run("", List.of("jcmd", pid, "GC.run"));
+        for (int i = 0; i < COLLECTIONS; i++) {
+            Tool.run("", List.of("jcmd", pid, "GC.run"));
+            Await.pause(BETWEEN);
+        }
         Matcher used = USED.matcher(Tool.run("", List.of("jcmd", pid, "GC.heap_info")).text());
         return used.results().mapToLong(r -> Long.parseLong(r.group(1))).sum() / KB_PER_MB;
     }
