@@ -4,7 +4,6 @@ import java.util.List;
 import quoin.adjustment.Goal;
 import quoin.adjustment.StepAdjuster;
 import quoin.adjustment.TurnAdvice;
-import quoin.car.Corner;
 import quoin.car.Setting;
 import quoin.logbook.Day;
 
@@ -19,18 +18,14 @@ import quoin.logbook.Day;
 record LikeliestTurns(LegBelief legs, List<Goal> goals, double[] stepTurns, TurnAdvice advice) {
 
     static LikeliestTurns of(Day day, LegBelief legs, List<Goal> goals) {
-        List<StepAdjuster> steps = RoundPlanner.steps(day, legs);
+        List<StepAdjuster> steps = RoundPlanner.oneACorner(RoundPlanner.steps(day, legs));
         int n = steps.size();
         double[] stepTurns = new double[n];
         int[] lowest = new int[n];
         int[] highest = new int[n];
-        boolean[] taken = new boolean[Corner.values().length];
         for (int i = 0; i < n; i++) {
             stepTurns[i] = ((Setting.Thread) legs.adjusters().get(i).setting()).turnsPerStep();
-            int corner = legs.adjusters().get(i).id().corner().ordinal();
-            // perch and pushrod of one corner do the same to loads and heights: one of them is enough
-            if (!steps.get(i).isLocked() && !taken[corner]) {
-                taken[corner] = true;
+            if (!steps.get(i).isLocked()) {
                 lowest[i] = (int) Math.round(steps.get(i).minTurns() / stepTurns[i]);
                 highest[i] = (int) Math.round(steps.get(i).maxTurns() / stepTurns[i]);
             }

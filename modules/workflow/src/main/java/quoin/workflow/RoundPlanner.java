@@ -1,11 +1,13 @@
 package quoin.workflow;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import quoin.adjustment.PlanCancellation;
 import quoin.adjustment.PlanOption;
 import quoin.adjustment.PlanOptions;
@@ -75,8 +77,7 @@ public final class RoundPlanner {
         if (readings.goals().isEmpty()) {
             return List.of();
         }
-        StepProblem problem = problem(day, legs, readings);
-        PlanOptions offered = Plans.offer(problem, readings::covarianceAfter, PlanPreferences.USUAL, cancellation);
+        PlanOptions offered = offered(steps(day, legs), readings, cancellation);
         PlanWords words = new PlanWords(day, legs, readings);
         OptionalDouble now = OptionalDouble.of(readings.probabilityInside(new double[legs.adjusters().size()]));
         List<RoundPlan> plans = new ArrayList<>();
@@ -123,9 +124,35 @@ public final class RoundPlanner {
         return all;
     }
 
-    private static StepProblem problem(Day day, LegBelief legs, LegReadings readings) {
-        return new StepProblem(readings.errors(), readings.tolerances(), readings.sensitivityPerTurn(), steps(day, legs),
+    /**
+     * One adjuster a corner, as long as both together are not clearly better: the second does the same to loads and heights, at the
+     * price of a second spanner and a second locknut.
+     */
+    private static PlanOptions offered(List<StepAdjuster> steps, LegReadings readings, PlanCancellation cancellation) {
+        List<StepAdjuster> few = oneACorner(steps);
+        PlanOptions simple = offer(few, readings, cancellation);
+        PlanOption chosen = simple.recommended();
+        if (few.equals(steps) || chosen.inside().value() >= PlanPreferences.USUAL.sureEnough()) {
+            return simple;
+        }
+        PlanOptions whole = offer(steps, readings, cancellation);
+        PlanOption other = whole.recommended();
+        boolean better = other.inside().value() > chosen.inside().value() + CLEARLY_LIKELIER
+                || other.plan().objective() < chosen.plan().objective() - PRICE_PER_VISIT / 2;
+        return better ? whole : simple;
+    }
+
+    private static PlanOptions offer(List<StepAdjuster> steps, LegReadings readings, PlanCancellation cancellation) {
+        StepProblem problem = new StepProblem(readings.errors(), readings.tolerances(), readings.sensitivityPerTurn(), steps,
                 PRICE_PER_VISIT, PRICE_PER_TURN);
+        return Plans.offer(problem, readings::covarianceAfter, PlanPreferences.USUAL, cancellation);
+    }
+
+    /** The same, with all but the first adjuster of each corner that can be turned locked. */
+    static List<StepAdjuster> oneACorner(List<StepAdjuster> steps) {
+        Set<String> taken = new HashSet<>();
+        return steps.stream().map(step -> step.isLocked() || taken.add(step.visit()) ? step : StepAdjuster.locked(step.id(), step.visit()))
+                .toList();
     }
 
     /** Perches and pushrods with the whole steps they can still go, in the belief's order. */

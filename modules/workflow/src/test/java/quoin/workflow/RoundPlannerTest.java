@@ -118,6 +118,32 @@ class RoundPlannerTest {
         }
     }
 
+    /** One spanner a corner: perch and pushrod of a corner do the same to loads and heights. */
+    @Test
+    void onlyOneAdjusterOfACornerIsTurnedWhereThatIsEnough() {
+        Car car = withPushrods(car(false, Map.of()), OptionalDouble.empty());
+        RoundPlan plan = RoundPlanner.plan(read(car)).orElseThrow();
+        assertEquals(plan.moves().size(), plan.moves().stream().map(m -> m.adjuster().corner()).distinct().count(), plan.moves().toString());
+        assertTrue(plan.moves().stream().allMatch(m -> m.adjuster().kind() == AdjusterKind.PERCH), plan.moves().toString());
+        assertFalse(plan.moves().isEmpty());
+        RoundPlan perchesAlone = new RoundPlannerTest().planOf(car(false, Map.of()));
+        assertEquals(perchesAlone.moves(), plan.moves(), "as if there were no pushrods");
+    }
+
+    /** Perches with half a turn left: what they cannot do is left to the pushrods. */
+    @Test
+    void thePushrodHelpsWhereThePerchRunsOutOfThread() {
+        Car car = withPushrods(car(true, Map.of()), OptionalDouble.of(0.75));
+        RoundPlan plan = RoundPlanner.plan(read(car)).orElseThrow();
+        assertTrue(plan.moves().stream().anyMatch(m -> m.adjuster().kind() == AdjusterKind.PUSHROD), plan.moves().toString());
+        assertTrue(plan.moves().stream().filter(m -> m.adjuster().kind() == AdjusterKind.PERCH).allMatch(m -> Math.abs(m.turns()) <= 0.5));
+        assertEquals(50, solve(car, plan).shares().crossPercent(), 0.4, "by exact mechanics");
+    }
+
+    private RoundPlan planOf(Car car) {
+        return RoundPlanner.plan(read(car)).orElseThrow();
+    }
+
     @Test
     void saysThatPerchesCannotMoveTheLeftShare() {
         Car car = car(false, Map.of(ReadingId.ofCar(ReadingKind.LEFT_SHARE), new Target(49, 0.3)));
@@ -210,9 +236,33 @@ class RoundPlannerTest {
     }
 
     private static Equilibrium solve(Car car, RoundPlan plan) {
-        PerCorner<Double> perch = PerCorner.of(c -> plan.moves().stream().filter(m -> m.adjuster().corner() == c)
+        return CornerLoads.solve(standing(car).car(), new Turns(turns(plan, AdjusterKind.PERCH), turns(plan, AdjusterKind.PUSHROD)));
+    }
+
+    private static PerCorner<Double> turns(RoundPlan plan, AdjusterKind kind) {
+        return PerCorner.of(c -> plan.moves().stream().filter(m -> m.adjuster().corner() == c && m.adjuster().kind() == kind)
                 .mapToDouble(CornerMove::turns).sum());
-        return CornerLoads.solve(standing(car).car(), new Turns(perch, PerCorner.all(0.0)));
+    }
+
+    /**
+     * The same car with a pushrod at each corner.
+     *
+     * @param perchMm what the thread of each perch leaves either way; empty = as it was
+     */
+    private static Car withPushrods(Car car, OptionalDouble perchMm) {
+        OptionalDouble none = OptionalDouble.empty();
+        PerCorner<CornerSetup> corners = PerCorner.of(corner -> {
+            CornerSetup c = car.corners().get(corner);
+            Adjuster perch = c.adjusters().get(0);
+            Adjuster left = perchMm.isEmpty() ? perch : new Adjuster(perch.id(), perch.setting(), perch.startMm(),
+                    OptionalDouble.of(perch.startMm().getAsDouble() - perchMm.getAsDouble()),
+                    OptionalDouble.of(perch.startMm().getAsDouble() + perchMm.getAsDouble()), false);
+            Adjuster pushrod = new Adjuster(new AdjusterId(AdjusterKind.PUSHROD, corner), new Setting.Thread(2.117, false, 6, "flat"), none, none,
+                    none, false);
+            return new CornerSetup(c.springRateNPerMm(), c.motionRatio(), none, none, c.unsprungMassKg(), none, List.of(left, pushrod));
+        });
+        return new Car(car.id(), car.name(), car.wheelbaseMm(), car.axles(), corners, car.masses(), car.heightPoints(), car.targets(),
+                car.loadCase(), car.instruments(), car.walkingOrder());
     }
 
     static Car car(boolean measuredThreads, Map<ReadingId, Target> more) {
