@@ -18,6 +18,7 @@ import org.openide.util.NbBundle.Messages;
 import quoin.car.Car;
 import quoin.logbook.CarFile;
 import quoin.logbook.DayInfo;
+import quoin.logbook.DiskTrouble;
 import quoin.logbook.Journal;
 import quoin.logbook.Library;
 import quoin.mechanics.SearchWatch;
@@ -74,7 +75,7 @@ public final class CarShare {
                 Files.deleteIfExists(part);
             }
         } catch (IOException e) {
-            throw new ShareException(Bundle.share_failed(file, e.getLocalizedMessage()), e);
+            throw new ShareException(Bundle.share_failed(file, DiskTrouble.of(e)), e);
         }
         return contents.size() - 1;
     }

@@ -21,6 +21,7 @@ import quoin.exchange.table.CsvStyle;
 import quoin.exchange.table.CsvTable;
 import quoin.exchange.table.CsvTable.Cell;
 import quoin.logbook.Day;
+import quoin.logbook.DiskTrouble;
 import quoin.logbook.Entry;
 import quoin.logbook.Journal;
 import quoin.logbook.JournalException;
@@ -137,7 +138,7 @@ public final class DayExport {
             latest(journal, whole);
             return JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(whole);
         } catch (IOException e) {
-            throw new UncheckedIOException(Bundle.export_unreadable(e.getLocalizedMessage()), e);
+            throw new UncheckedIOException(Bundle.export_unreadable(DiskTrouble.of(e)), e);
         }
     }
 

@@ -4,7 +4,6 @@ import java.awt.event.ActionEvent;
 import java.awt.event.ActionListener;
 import java.io.File;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +21,7 @@ import quoin.car.ReadingId;
 import quoin.exchange.incoming.ImportDialog;
 import quoin.exchange.incoming.ReadingTable;
 import quoin.exchange.table.CsvTable;
+import quoin.logbook.DiskTrouble;
 import quoin.logbook.Entry;
 import quoin.logbook.Measurement;
 import quoin.workbench.CurrentDay;
@@ -62,7 +62,7 @@ public final class ImportReadingsAction implements ActionListener {
             }
             Optional<ReadingTable> table = Waiting.until(Bundle.import_reading(file.getName()), watch -> read(file, day.get()));
             table.flatMap(t -> new ImportDialog(t, day.get().format()).ask()).ifPresent(settings -> record(current, settings, file.getName()));
-        } catch (UncheckedIOException | IllegalArgumentException e) {
+        } catch (IllegalArgumentException e) {
             Say.message(Bundle.import_failed(file.getName(), e.getLocalizedMessage()), NotifyDescriptor.WARNING_MESSAGE);
         }
     }
@@ -71,7 +71,7 @@ public final class ImportReadingsAction implements ActionListener {
         try {
             return new ReadingTable(CsvTable.read(Files.readAllBytes(file.toPath())), day.car(), day.format());
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw new IllegalArgumentException(DiskTrouble.of(e).toString(), e);
         }
     }
 

@@ -11,10 +11,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.Car;
 import quoin.logbook.CarFile;
+import quoin.logbook.DiskTrouble;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
 import quoin.logbook.Journal;
@@ -67,8 +69,10 @@ public final class SharedCar {
             }
             Car car = CarFile.fromText(new String(contents.get(Manifest.CAR_FILE), StandardCharsets.UTF_8));
             return new SharedCar(manifest, car, contents);
+        } catch (ZipException e) {
+            throw new ShareException(Bundle.manifest_none(), e);
         } catch (IOException e) {
-            throw new ShareException(Bundle.shared_unreadable(e.getLocalizedMessage()), e);
+            throw new ShareException(Bundle.shared_unreadable(DiskTrouble.of(e)), e);
         } catch (IllegalArgumentException e) {
             throw new ShareException(Bundle.shared_noCar(e.getLocalizedMessage()), e);
         }
@@ -145,7 +149,7 @@ public final class SharedCar {
                 delete(staging);
             }
         } catch (IOException | JournalException e) {
-            throw new ShareException(Bundle.shared_notImported(e.getLocalizedMessage()), e);
+            throw new ShareException(Bundle.shared_notImported(DiskTrouble.of(e)), e);
         }
         return id;
     }

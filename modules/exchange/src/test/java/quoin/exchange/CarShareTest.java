@@ -48,6 +48,20 @@ class CarShareTest {
         file = folder.resolve("ouzel.quoin.zip");
     }
 
+    /** In words of the racer, and not in those of whatever opened the file. */
+    @Test
+    void aFileOfAnotherKindIsNoSharedCar() throws IOException {
+        Files.writeString(file, "LF,RF,LR,RR\n160,170,150,157\n");
+        String wrong = assertThrows(ShareException.class, () -> SharedCar.read(file)).getMessage();
+        assertTrue(wrong.contains("it is no shared car; choose a file made with File, Share Car"), wrong);
+        Files.delete(file);
+        String gone = assertThrows(ShareException.class, () -> SharedCar.read(file)).getMessage();
+        assertTrue(gone.contains("not found"), gone);
+        String nowhere = assertThrows(ShareException.class,
+                () -> CarShare.write(mine, "ouzel-23", "Anna", folder.resolve("no/such/place.zip"), Days.CLOCK)).getMessage();
+        assertTrue(nowhere.contains("not found"), nowhere);
+    }
+
     @Test
     void aFriendGetsTheCarBesideHisOwn() {
         byte[] his = bytes(friend.root().resolve("cars/ouzel-23/car.json"));

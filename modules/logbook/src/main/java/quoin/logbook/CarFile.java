@@ -54,7 +54,7 @@ public final class CarFile {
             Disk.createFolders(file.toAbsolutePath().getParent());
             Disk.replace(file, StrictJson.pretty(fresh));
         } catch (IOException | ReadOnlyFileSystemException e) {
-            throw new JournalException(file, TEXTS.phrase("carWasNotSaved", JournalOpening.reason(e)), e);
+            throw new JournalException(file, TEXTS.phrase("carWasNotSaved", DiskTrouble.of(e)), e);
         }
     }
 
@@ -97,7 +97,7 @@ public final class CarFile {
             }
             return EntryJson.text(Files.readAllBytes(file));
         } catch (IOException e) {
-            throw new JournalException(file, TEXTS.phrase("carCannotBeReadCheck", JournalOpening.reason(e)), e);
+            throw new JournalException(file, TEXTS.phrase("carCannotBeReadCheck", DiskTrouble.of(e)), e);
         }
     }
 

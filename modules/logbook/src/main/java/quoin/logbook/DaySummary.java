@@ -56,7 +56,7 @@ record DaySummary(String title, Instant created, String driver, String words, bo
         } catch (JournalException e) {
             return new DaySummary("", otherwise, "", "", false, false, e.getLocalizedMessage());
         } catch (IOException e) {
-            return new DaySummary("", otherwise, "", "", false, false, TEXTS.say("dayCannotBeSummed", JournalOpening.reason(e)));
+            return new DaySummary("", otherwise, "", "", false, false, TEXTS.say("dayCannotBeSummed", DiskTrouble.of(e)));
         }
     }
 

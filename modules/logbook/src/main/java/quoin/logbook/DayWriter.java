@@ -109,7 +109,7 @@ final class DayWriter {
 
     private synchronized void giveUp(Line line, IOException second) throws IOException {
         if (waiting.remove(line)) {
-            throw new DiskException(TEXTS.phrase("norCouldItWait", why.orElse(SLOW), room.orElseThrow().file(), JournalOpening.reason(second)),
+            throw new DiskException(TEXTS.phrase("norCouldItWait", why.orElse(SLOW), room.orElseThrow().file(), DiskTrouble.of(second)),
                     second);
         }
     }
@@ -138,7 +138,7 @@ final class DayWriter {
     }
 
     private synchronized void failed(IOException e) {
-        why = Optional.of(JournalOpening.reason(e));
+        why = Optional.of(DiskTrouble.of(e));
     }
 
     private synchronized void done(Line line) {
@@ -157,7 +157,7 @@ final class DayWriter {
         try {
             room.orElseThrow().clear();
         } catch (IOException e) {
-            why = Optional.of(JournalOpening.reason(e));
+            why = Optional.of(DiskTrouble.of(e));
         }
     }
 

@@ -58,7 +58,7 @@ public final class GaragePlaces {
             return files.filter(f -> f.getFileName().toString().endsWith(ENDING)).map(GaragePlaces::read)
                     .sorted(Comparator.comparing(GaragePlace::name, String.CASE_INSENSITIVE_ORDER)).toList();
         } catch (IOException e) {
-            throw new JournalException(folder, TEXTS.phrase("folderCannotBeRead", JournalOpening.reason(e)), e);
+            throw new JournalException(folder, TEXTS.phrase("folderCannotBeRead", DiskTrouble.of(e)), e);
         }
     }
 
@@ -84,7 +84,7 @@ public final class GaragePlaces {
             Disk.createFolders(folder);
             Disk.replace(file, StrictJson.pretty(write(place)));
         } catch (IOException | ReadOnlyFileSystemException e) {
-            throw new JournalException(file, TEXTS.phrase("garagePlaceWasNot", JournalOpening.reason(e)), e);
+            throw new JournalException(file, TEXTS.phrase("garagePlaceWasNot", DiskTrouble.of(e)), e);
         }
     }
 
@@ -123,7 +123,7 @@ public final class GaragePlaces {
             return new GaragePlace(name.substring(0, name.length() - ENDING.length()), in.text("name"), stock(in), under(in),
                     in.optionalObject("survey").map(GaragePlaces::survey));
         } catch (IOException e) {
-            throw new JournalException(file, TEXTS.phrase("garagePlaceCannotBe", JournalOpening.reason(e)), e);
+            throw new JournalException(file, TEXTS.phrase("garagePlaceCannotBe", DiskTrouble.of(e)), e);
         } catch (IllegalArgumentException e) {
             throw new JournalException(file, TEXTS.phrase("garagePlaceCannotBeRead", e), e);
         }

@@ -150,7 +150,7 @@ public final class Journal implements AutoCloseable {
     }
 
     private static String setAside(WaitingRoom room, Exception cause) {
-        Phrase why = JournalOpening.reason(cause);
+        Phrase why = DiskTrouble.of(cause);
         if (cause instanceof IOException) {
             return TEXTS.say("waitOn", room.file(), why);
         }
@@ -218,7 +218,7 @@ public final class Journal implements AutoCloseable {
         try {
             lines.write(given, line);
         } catch (IOException e) {
-            throw new JournalException(path, TEXTS.phrase("entryWasNotRecorded", JournalOpening.reason(e)), e);
+            throw new JournalException(path, TEXTS.phrase("entryWasNotRecorded", DiskTrouble.of(e)), e);
         }
         highestNumber++;
         entries = entries.with(entry);

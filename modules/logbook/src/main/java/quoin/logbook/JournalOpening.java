@@ -3,8 +3,6 @@ package quoin.logbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -23,7 +21,6 @@ import quoin.logbook.file.DayLock;
 import quoin.logbook.file.Disk;
 import quoin.logbook.file.LineContents;
 import quoin.logbook.file.LineFile;
-import quoin.quantities.Phrase;
 import quoin.logbook.file.StrictJson;
 import quoin.quantities.Texts;
 
@@ -58,7 +55,7 @@ final class JournalOpening {
             Disk.createFolders(folder);
             Disk.replace(file, bytes.toByteArray());
         } catch (IOException | ReadOnlyFileSystemException e) {
-            throw new JournalException(file, TEXTS.phrase("dayCouldNotBe", reason(e)), e);
+            throw new JournalException(file, TEXTS.phrase("dayCouldNotBe", DiskTrouble.of(e)), e);
         }
     }
 
@@ -170,7 +167,7 @@ final class JournalOpening {
     }
 
     private static JournalException notReadable(Path file, IOException e) {
-        return new JournalException(file, TEXTS.phrase("dayCannotBeRead", reason(e)), e);
+        return new JournalException(file, TEXTS.phrase("dayCannotBeRead", DiskTrouble.of(e)), e);
     }
 
     private JournalException notThere() {
@@ -178,21 +175,7 @@ final class JournalOpening {
     }
 
     private JournalException notWritable(Exception e) {
-        return new JournalException(file, TEXTS.phrase("dayCannotBeWritten", reason(e)), e, true);
-    }
-
-    /** What the system says, where it says only a file's name the kind of trouble instead. */
-    static Phrase reason(Exception e) {
-        if (e instanceof AccessDeniedException) {
-            return TEXTS.phrase("noPermission");
-        }
-        if (e instanceof ReadOnlyFileSystemException) {
-            return TEXTS.phrase("readOnly");
-        }
-        if (e instanceof NoSuchFileException) {
-            return TEXTS.phrase("notFound");
-        }
-        return e instanceof FileAlreadyExistsException ? TEXTS.phrase("inTheWay") : TEXTS.phrase("said", e);
+        return new JournalException(file, TEXTS.phrase("dayCannotBeWritten", DiskTrouble.of(e)), e, true);
     }
 
     private static void release(DayLock lock, Exception cause) {

@@ -137,7 +137,7 @@ public final class Library {
                 }
             }
         } catch (IOException | ReadOnlyFileSystemException e) {
-            throw new JournalException(days, TEXTS.phrase("dayCouldNotBeBegun", JournalOpening.reason(e)), e);
+            throw new JournalException(days, TEXTS.phrase("dayCouldNotBeBegun", DiskTrouble.of(e)), e);
         }
     }
 
@@ -204,7 +204,7 @@ public final class Library {
             DayLock.tryTake(day.resolve("day.lock")).orElseThrow(() -> new JournalException(day,
                     TEXTS.phrase("dayIsOpenClose"))).close();
         } catch (IOException | ReadOnlyFileSystemException e) {
-            throw new JournalException(day, TEXTS.phrase("dayCannotBeMoved", JournalOpening.reason(e)), e);
+            throw new JournalException(day, TEXTS.phrase("dayCannotBeMoved", DiskTrouble.of(e)), e);
         }
     }
 
@@ -218,7 +218,7 @@ public final class Library {
             Disk.forceFolder(to.toAbsolutePath().getParent());
             Disk.forceFolder(from.toAbsolutePath().getParent());
         } catch (IOException | ReadOnlyFileSystemException e) {
-            throw new JournalException(from, TEXTS.phrase("wasNotMovedCheck", JournalOpening.reason(e)), e);
+            throw new JournalException(from, TEXTS.phrase("wasNotMovedCheck", DiskTrouble.of(e)), e);
         }
     }
 
@@ -245,7 +245,7 @@ public final class Library {
         try (Stream<Path> found = Files.list(in)) {
             return found.filter(Files::isDirectory).filter(f -> ID.matcher(f.getFileName().toString()).matches()).sorted().toList();
         } catch (IOException e) {
-            throw new JournalException(in, TEXTS.phrase("folderCannotBeRead", JournalOpening.reason(e)), e);
+            throw new JournalException(in, TEXTS.phrase("folderCannotBeRead", DiskTrouble.of(e)), e);
         }
     }
 

@@ -221,7 +221,7 @@ public final class LibraryIndex {
             } catch (NoSuchFileException | NotDirectoryException e) {
                 return List.of();
             } catch (IOException e) {
-                throw new JournalException(in, TEXTS.phrase("folderCannotBeRead", JournalOpening.reason(e)), e);
+                throw new JournalException(in, TEXTS.phrase("folderCannotBeRead", DiskTrouble.of(e)), e);
             }
             return found;
         }

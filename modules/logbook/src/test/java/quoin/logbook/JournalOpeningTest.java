@@ -86,7 +86,7 @@ class JournalOpeningTest {
         String name = "/media/stick/day.jsonl";
         List<String> words = List.of(new AccessDeniedException(name), new ReadOnlyFileSystemException(), new NoSuchFileException(name),
                 new FileAlreadyExistsException(name), new IOException("No space left on device")).stream()
-                .map(e -> JournalOpening.reason(e).toString()).toList();
+                .map(e -> DiskTrouble.of(e).toString()).toList();
         assertEquals("no permission", words.get(0));
         assertTrue(words.get(1).contains("read"), words.get(1));
         assertEquals("not found", words.get(2));

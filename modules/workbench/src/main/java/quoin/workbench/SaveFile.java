@@ -17,6 +17,7 @@ import org.openide.NotifyDescriptor;
 import org.openide.filesystems.FileChooserBuilder;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.WindowManager;
+import quoin.logbook.DiskTrouble;
 import quoin.logbook.JournalException;
 
 /** Asks where something goes and in which form, and writes it; a file that is there is written over only when that is wanted. */
@@ -77,7 +78,7 @@ public final class SaveFile {
             Files.write(file.toPath(), contents.get());
             return Optional.of(file);
         } catch (IOException | UncheckedIOException | JournalException e) {
-            Say.message(Bundle.saveFile_failed(file, e.getLocalizedMessage()), NotifyDescriptor.ERROR_MESSAGE);
+            Say.message(Bundle.saveFile_failed(file, DiskTrouble.of(e)), NotifyDescriptor.ERROR_MESSAGE);
             return Optional.empty();
         }
     }

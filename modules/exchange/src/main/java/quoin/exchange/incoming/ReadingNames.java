@@ -70,6 +70,11 @@ final class ReadingNames {
         return Stream.of(plain(bare), plain(text)).map(known::get).filter(Objects::nonNull).findFirst();
     }
 
+    /** The corner a text means: "LF" or what it is called in the language of the program. */
+    Optional<Corner> corner(String text) {
+        return Stream.of(Corner.values()).filter(c -> plain(text).equals(plain(c.name())) || plain(text).equals(plain(c.words()))).findFirst();
+    }
+
     /** The reading of a kind at a place. */
     Optional<ReadingId> at(String name, String place) {
         ReadingId found = known.get(plain(name + " " + place));

@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.openide.util.NbBundle.Messages;
 import quoin.car.Car;
+import quoin.car.Corner;
 import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
 import quoin.exchange.incoming.ColumnUse.Role;
 import quoin.quantities.QuantityFormatException;
 import quoin.workbench.ReadingFormat;
@@ -75,11 +78,16 @@ public final class ReadingTable {
         return names.all();
     }
 
-    /** What each column is likely to be, from its heading. */
+    /** What each column is likely to be, from its heading; four columns named after the corners hold the weights, unless each row says what it holds. */
     public List<ColumnUse> guess() {
         List<ColumnUse> uses = new ArrayList<>();
-        for (String heading : headings()) {
-            Optional<ReadingId> reading = names.heading(heading);
+        List<Optional<Corner>> corners = headings().stream().map(h -> names.corner(HeadingUnit.without(h))).toList();
+        boolean weights = corners.stream().flatMap(Optional::stream).distinct().count() == Corner.values().length
+                && headings().stream().map(ReadingTable::part).noneMatch(new ColumnUse.Part(Role.NAME)::equals);
+        for (int i = 0; i < corners.size(); i++) {
+            String heading = headings().get(i);
+            Optional<ReadingId> reading = weights && corners.get(i).isPresent()
+                    ? corners.get(i).map(c -> ReadingId.of(ReadingKind.LOAD, c)) : HeadingUnit.reading(heading, names, format);
             uses.add(reading.<ColumnUse>map(ColumnUse.OneReading::new).orElseGet(() -> part(heading)));
         }
         return uses;
@@ -104,6 +112,7 @@ public final class ReadingTable {
         if (!parts && !columns) {
             return new Understood(List.of(), List.of(Bundle.table_noColumns()));
         }
+        List<String> units = units(uses);
         Map<String, Map<ReadingId, Double>> settings = new LinkedHashMap<>();
         List<String> problems = new ArrayList<>();
         for (int i = 1; i < rows.size(); i++) {
@@ -120,11 +129,17 @@ public final class ReadingTable {
             }
             for (int c = 0; c < uses.size(); c++) {
                 if (uses.get(c) instanceof ColumnUse.OneReading one) {
-                    take(i, one.reading(), cell(row, c), into, problems);
+                    take(i, one.reading(), HeadingUnit.behind(cell(row, c), units.get(c)), into, problems);
                 }
             }
         }
         return new Understood(settings.values().stream().filter(m -> !m.isEmpty()).toList(), problems);
+    }
+
+    private List<String> units(List<ColumnUse> uses) {
+        List<String> headings = headings();
+        return IntStream.range(0, uses.size()).mapToObj(c -> uses.get(c) instanceof ColumnUse.OneReading one
+                ? HeadingUnit.of(headings.get(c), one.reading(), format) : "").toList();
     }
 
     private void onePart(int row, List<String> cells, List<ColumnUse> uses, Map<ReadingId, Double> into, List<String> problems) {

@@ -47,6 +47,39 @@ class ReadingTableTest {
         assertEquals((2 + 15 / 32.0) * 25.4, all.get(car.heightPoint(Corner.LF).orElseThrow().reading()), 1e-9);
     }
 
+    /** 1 lb = 0.45359237 kg exactly, 1 in = 25.4 mm exactly, 1 psi = 0.068947572931684 bar (NIST SP 811). */
+    @Test
+    void aHeadingBringsTheUnitOfItsColumn() {
+        Map<ReadingId, Double> all = read("LF weight (lb);RF weight, lb;LR weight lb;RR weight [kg];LF pressure psi;LF height in;RF height;LR toe in\n"
+                + "353,2;375,7;330 kg;157,6;20;2 15/32;62,5;0,1\n").settings().get(0);
+        assertEquals(353.2 * 0.45359237, all.get(ReadingId.of(ReadingKind.LOAD, Corner.LF)), 1e-6);
+        assertEquals(375.7 * 0.45359237, all.get(ReadingId.of(ReadingKind.LOAD, Corner.RF)), 1e-6);
+        assertEquals(330, all.get(ReadingId.of(ReadingKind.LOAD, Corner.LR)), 1e-9, "a cell's own unit goes before");
+        assertEquals(157.6, all.get(ReadingId.of(ReadingKind.LOAD, Corner.RR)), 1e-9);
+        assertEquals(20 * 0.068947572931684, all.get(ReadingId.of(ReadingKind.PRESSURE, Corner.LF)), 1e-6);
+        assertEquals((2 + 15 / 32.0) * 25.4, all.get(car.heightPoint(Corner.LF).orElseThrow().reading()), 1e-9);
+        assertEquals(62.5, all.get(car.heightPoint(Corner.RF).orElseThrow().reading()), 1e-9);
+        assertEquals(null, all.get(ReadingId.of(ReadingKind.TOE, Corner.LR)), "inches or inwards: the racer says what it is");
+    }
+
+    @Test
+    void wordsBehindAReadingThatAreNoUnitStayWithoutEffect() {
+        Map<ReadingId, Double> all = read("LF weight (driver in);RF weight, second\n160;170\n").settings().get(0);
+        assertEquals(Map.of(ReadingId.of(ReadingKind.LOAD, Corner.LF), 160.0, ReadingId.of(ReadingKind.LOAD, Corner.RF), 170.0), all);
+        assertEquals(List.of(ColumnUse.IGNORED), table("LF weight yesterday\n160\n").guess());
+    }
+
+    /** What scales write out: four columns that are called after their corners. */
+    @Test
+    void columnsNamedAfterTheCornersAloneAreWeights() {
+        Map<ReadingId, Double> all = read("time,LF,RF (lb),LR,RR\n10:05,160.2,375.7,150,157.6\n").settings().get(0);
+        assertEquals(4, all.size());
+        assertEquals(160.2, all.get(ReadingId.of(ReadingKind.LOAD, Corner.LF)), 1e-9);
+        assertEquals(375.7 * 0.45359237, all.get(ReadingId.of(ReadingKind.LOAD, Corner.RF)), 1e-6);
+        assertTrue(table("LF,RF,LR\n1,2,3\n").guess().stream().allMatch(ColumnUse.IGNORED::equals), "three of them may be anything");
+        assertEquals(0, read("reading,LF,RF,LR,RR\ncamber,-1,-1,-2,-2\n").figures(), "rows that say what they hold are no weights");
+    }
+
     @Test
     void whatIsNotUnderstoodIsNamedWithItsRow() {
         ReadingTable.Understood read = read("what,where,value\nweight,XX,1\nweight,LF,heavy\nweight,RF,170\nweight,RF,171\n=cmd,LF,3\n");
