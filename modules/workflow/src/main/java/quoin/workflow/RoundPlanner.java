@@ -94,7 +94,7 @@ public final class RoundPlanner {
         double smallestErrors = likeliest.probabilityAfter(offered.recommended().plan().turns());
         if (likeliest.advice().probabilityAfter() > smallestErrors + CLEARLY_LIKELIER) {
             double[] turns = likeliest.turns();
-            plans.add(0, new RoundPlan(day.revision(), moves(day, legs, turns), readings.predicted(turns),
+            plans.add(0, new RoundPlan(day.revision(), moves(day, legs, turns), predicted(day, types, readings, turns),
                     OptionalDouble.of(likeliest.advice().probabilityAfter()), now,
                     words.likeliest(likeliest.advice().probabilityAfter(), smallestErrors), words.notReachable(offered),
                     words.assumed()));

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import quoin.adjustment.PlanCancellation;
 import quoin.car.Adjuster;
@@ -184,6 +185,7 @@ class AnglePlannerTest {
         double[] offsets = AnglePlanner.offsets(shims, 0);
         assertArrayEquals(new double[] {-1, -0.5, 0, 0.5, 1, 1.5}, Arrays.stream(offsets).distinct().sorted().toArray(), 1e-9);
         assertFalse(Arrays.stream(offsets).anyMatch(o -> o < -1), "no more can come out than is fitted");
+        assertEquals(-1.5, Arrays.stream(AnglePlanner.offsets(shims, 0.5)).min().orElseThrow(), 1e-9, "nor than is fitted now");
     }
 
     private AngleBelief belief(Day day) {
@@ -227,5 +229,75 @@ class AnglePlannerTest {
         return new Car("c", "Car", 2300, new PerAxle<>(new AxleSetup(1400, Optional.empty(), straight),
                 new AxleSetup(1400, Optional.empty(), straight)), corners, new Masses(none, none, List.of()), points,
                 new Targets(targets, CrossGoal.EQUAL_DIAGONALS), LoadCase.unknown(), Instruments.usual(), List.of(Corner.values()));
+    }
+
+    /**
+     * By hand: camber of -2.25, wanted -2.2 +- 0.1, known to 0.0493 deg (a step of 0.1 deg, 0.04 of repeating), is inside with
+     * 0.845; toe right on target +- 0.05, known to 0.0196 deg, with 0.989 (the normal distribution, from memory of its table).
+     */
+    @Test
+    void theChanceIsThatOfAllAnglesTogether() {
+        RoundPlan plan = AnglePlanner.plan(read(-2.25, 0), KNOWN, PlanCancellation.NEVER).orElseThrow();
+        assertEquals(0.845 * 0.989, plan.probabilityNow().orElseThrow(), 0.005);
+    }
+
+    private static final Setting FLATS = new Setting.Thread(1.058333, false, 6, "flat");
+
+    private static Adjuster fitted(AdjusterKind kind, Corner corner, Setting setting, boolean locked) {
+        return new Adjuster(new AdjusterId(kind, corner), setting, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), locked);
+    }
+
+    /** The car with other adjusters at every wheel. */
+    private static Car fitted(Function<Corner, List<Adjuster>> adjusters) {
+        Car car = car();
+        PerCorner<CornerSetup> corners = PerCorner.of(c -> new CornerSetup(OptionalDouble.of(60), OptionalDouble.of(0.75), OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(360), adjusters.apply(c)));
+        return new Car(car.id(), car.name(), car.wheelbaseMm(), car.axles(), corners, car.masses(), car.heightPoints(), car.targets(), car.loadCase(),
+                car.instruments(), car.walkingOrder());
+    }
+
+    private Optional<RoundPlan> planned(Car car, Map<ReadingId, Double> values) {
+        entries.add(new Entry.CarDescribed(next(), car));
+        entries.add(new Entry.Reading(next(), values, Map.of(), Entry.Source.RACER));
+        return AnglePlanner.plan(Day.of(entries), KNOWN, PlanCancellation.NEVER);
+    }
+
+    /** A camber rod moves toe too, but is not turned for it while nobody looked at the camber. */
+    @Test
+    void noRodIsTurnedForTheSakeOfAnotherAngle() {
+        Car locked = fitted(c -> List.of(fitted(AdjusterKind.CAMBER_ROD, c, FLATS, false), fitted(AdjusterKind.TOE_LINK, c, FLATS, true)));
+        assertEquals(Optional.empty(), planned(locked, Map.of(ReadingId.of(ReadingKind.TOE, Corner.LF), 0.4)));
+    }
+
+    /** The toe link comes last however the car lists it: camber work moves toe. */
+    @Test
+    void theToeLinkIsSetLast() {
+        Car car = fitted(c -> List.of(fitted(AdjusterKind.TOE_LINK, c, FLATS, false), fitted(AdjusterKind.CAMBER_ROD, c, FLATS, false)));
+        RoundPlan plan = planned(car, Map.of(ReadingId.of(ReadingKind.CAMBER, Corner.LF), -1.6, ReadingId.of(ReadingKind.TOE, Corner.LF), 0.4)).orElseThrow();
+        assertEquals(List.of(AdjusterKind.CAMBER_ROD, AdjusterKind.TOE_LINK), plan.moves().stream().map(m -> m.adjuster().kind()).toList());
+    }
+
+    /** 0.35 deg a mm is guessed: 0.6 deg are 1.7 mm, and shims of 0.5 mm make 1.5 or 2 of it; 1 mm is all that is fitted. */
+    @Test
+    void shimsAreTakenOutAsFarAsTheyAreFitted() {
+        Setting stock = new Setting.Shims(List.of(new Setting.Shim(0.5, 4)), 2);
+        Setting little = new Setting.Shims(List.of(new Setting.Shim(0.5, 4)), 1);
+        assertEquals(-1.5, shims(stock), 1e-9);
+        assertEquals(-1, shims(little), 1e-9);
+    }
+
+    private double shims(Setting setting) {
+        entries.clear();
+        Car car = fitted(c -> List.of(fitted(AdjusterKind.CAMBER_SHIM, c, setting, false)));
+        return turns(planned(car, Map.of(ReadingId.of(ReadingKind.CAMBER, Corner.LF), -1.6)).orElseThrow(), AdjusterKind.CAMBER_SHIM);
+    }
+
+    /** Work at another wheel leaves what was read here. */
+    @Test
+    void theOtherWheelsWorkIsNoneOfThisOnes() {
+        read(-1.6, 0);
+        entries.add(new Entry.Adjustment(next(), List.of(new Entry.Turn(new AdjusterId(AdjusterKind.CAMBER_ROD, Corner.RF), 1,
+                OptionalDouble.empty())), ""));
+        assertTrue(turns(AnglePlanner.plan(Day.of(entries), KNOWN, PlanCancellation.NEVER).orElseThrow(), AdjusterKind.CAMBER_ROD) < -1);
     }
 }

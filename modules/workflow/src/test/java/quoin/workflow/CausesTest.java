@@ -6,7 +6,9 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import quoin.car.AdjusterId;
 import quoin.car.AdjusterKind;
 import quoin.car.Car;
 import quoin.car.Corner;
@@ -149,5 +151,30 @@ class CausesTest {
         OrderOfWork knowing = order.withExpectedMove((turns, reading) -> Optional.of(new ExpectedMove.Move(amount, uncertainty)));
         String words = knowing.status(read().turn(AdjusterKind.PERCH, Corner.RR, 0.25).day()).reading(DayBook.height(Corner.LF)).reasons().get(0);
         return words.replaceFirst(".*\\(expected ", "").replace(")", "");
+    }
+
+    /** Ring and pushrod of one corner lift the same leg: 1.5 mm up by each are 3 mm, and angles are void beyond 2 mm. */
+    @Test
+    void ringAndPushrodOfACornerAddUp() {
+        ReadingId toe = DayBook.toe(Corner.RR);
+        DayBook both = read().turn(AdjusterKind.PERCH, Corner.LF, 0.75).turn(AdjusterKind.PUSHROD, Corner.LF, 0.9);
+        assertEquals(Freshness.STALE, state(both, toe).freshness());
+        DayBook against = read().turn(AdjusterKind.PERCH, Corner.LF, 0.75).turn(AdjusterKind.PUSHROD, Corner.LF, -0.9);
+        assertEquals(Freshness.DOUBTFUL, state(against, toe).freshness());
+        DayBook apart = read().turn(AdjusterKind.PERCH, Corner.LF, 0.75).turn(AdjusterKind.PUSHROD, Corner.RF, 0.9);
+        assertEquals(Freshness.DOUBTFUL, state(apart, toe).freshness(), "each of another corner");
+    }
+
+    /** A turn of 1.25 mm over a pushrod ratio of 0.5 is 2.5 mm of leg; the spring's own ratio of 0.75 would make it 1.7. */
+    @Test
+    void aPushrodHasItsOwnRatio() {
+        Car car = DayBook.car();
+        PerCorner<CornerSetup> corners = car.corners().map(c -> new CornerSetup(c.springRateNPerMm(), c.motionRatio(), OptionalDouble.of(0.5),
+                c.tyreRateNPerMm(), c.unsprungMassKg(), c.rimChordMm(), c.adjusters()));
+        Car own = new Car(car.id(), car.name(), car.wheelbaseMm(), car.axles(), corners, car.masses(), car.heightPoints(), car.targets(),
+                car.loadCase(), car.instruments(), car.walkingOrder());
+        assertEquals(2.5, Causes.legMm(own, new AdjusterId(AdjusterKind.PUSHROD, Corner.LF), 1), 1e-9);
+        assertEquals(2, Causes.legMm(own, new AdjusterId(AdjusterKind.PERCH, Corner.LF), 1), 1e-9);
+        assertEquals(1.25 / 0.75, Causes.legMm(car, new AdjusterId(AdjusterKind.PUSHROD, Corner.LF), 1), 1e-9, "not known: the usual ratio");
     }
 }

@@ -99,6 +99,7 @@ class CrossAimTest {
         assertEquals(100 * 310.0 / 600, cross.target().orElseThrow().value(), 1e-9);
         assertEquals(Verdict.Answer.INSIDE, cross.verdict().orElseThrow().answer());
         assertTrue(order.signOff(fronts.day(), "corner-weights").allowed());
+        assertEquals(cross.target().orElseThrow(), CarState.targets(fronts.day()).targets().get(DayBook.CROSS), "and so in every comparison");
         DayBook diagonals = weighed(order, car(DayBook.car(), CrossGoal.EQUAL_DIAGONALS, typed));
         assertEquals(Verdict.Answer.OUTSIDE, order.status(diagonals.day()).reading(DayBook.CROSS).verdict().orElseThrow().answer());
         assertFalse(order.signOff(diagonals.day(), "corner-weights").allowed());

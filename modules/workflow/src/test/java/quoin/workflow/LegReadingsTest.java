@@ -9,10 +9,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import quoin.car.Car;
 import quoin.car.Corner;
+import quoin.car.HeightPoint;
 import quoin.car.PerCorner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
@@ -158,5 +161,30 @@ class LegReadingsTest {
         assertTrue(predicted.keySet().stream().noneMatch(id -> id.kind() == ReadingKind.LOAD || id.kind() == ReadingKind.CROSS), predicted.toString());
         assertEquals(63, predicted.get(DayBook.height(Corner.LF)).now());
         assertTrue(predicted.get(DayBook.height(Corner.LF)).change() > 1);
+    }
+
+    /** A point at the nose, 400 mm ahead of the front axle, goes with the body: solved anew after a turn, and judged by its target. */
+    @Test
+    void aFurtherHeightPointIsForetold() {
+        Car car = RoundPlannerTest.car(false, Map.of());
+        List<HeightPoint> points = new ArrayList<>(car.heightPoints());
+        HeightPoint nose = new HeightPoint("splitter", Optional.empty(), OptionalDouble.of(400), OptionalDouble.of(0));
+        points.add(nose);
+        Map<ReadingId, Double> values = RoundPlannerTest.readings(LOADS, HEIGHTS);
+        values.put(nose.reading(), 48.0);
+        Target wanted = new Target(50, 2);
+        Day day = Day.of(List.of(new Entry.CarDescribed(new Header(1, Instant.EPOCH, ""), new Car(car.id(), car.name(), car.wheelbaseMm(), car.axles(),
+                car.corners(), car.masses(), points, car.targets().with(nose.reading(), wanted), car.loadCase(), car.instruments(), car.walkingOrder())),
+                new Entry.Reading(new Header(2, Instant.EPOCH, "corner-weights"), values, Map.of(), Entry.Source.RACER)));
+        LegBelief legs = LegBelief.of(day).orElseThrow();
+        Turns quarters = new Turns(new PerCorner<>(0.25, 0.5, 0.0, 0.0), PerCorner.all(0.0));
+        double before = CornerLoads.solve(legs.standing().car(), Turns.NONE).rideHeightsMm().get("splitter");
+        double after = CornerLoads.solve(legs.standing().car(), quarters).rideHeightsMm().get("splitter");
+        double[] turns = legs.adjusters().stream().mapToDouble(a -> a.id().corner() == Corner.LF ? 0.25 : a.id().corner() == Corner.RF ? 0.5 : 0).toArray();
+        Predicted splitter = LegReadings.of(day, legs).predicted(turns).get(nose.reading());
+        assertEquals(48, splitter.now());
+        assertEquals(after - before, splitter.change(), 0.02);
+        assertTrue(splitter.change() > 0.3, "both front corners went up");
+        assertEquals(Optional.of(wanted), splitter.target());
     }
 }

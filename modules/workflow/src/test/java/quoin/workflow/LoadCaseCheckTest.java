@@ -67,4 +67,23 @@ class LoadCaseCheckTest {
     private static Map<ReadingId, Double> pressures(double bar) {
         return Map.of(ReadingId.of(ReadingKind.PRESSURE, Corner.LF), bar, ReadingId.of(ReadingKind.PRESSURE, Corner.RR), bar + 0.02);
     }
+
+    /** Half a litre is within the gauge; so is twice what a pressure gauge is read to (common practice, no source). */
+    @Test
+    void withinTheGaugeIsTheSameLoadCase() {
+        DayBook book = book().condition(Conditions.FUEL, "20.5").read("corner-weights", DayBook.loads(50));
+        assertEquals(List.of(), words(book));
+        assertEquals(1, words(book.condition(Conditions.FUEL, "20.6").read("corner-weights", DayBook.loads(50))).size());
+        assertEquals(List.of(), words(book.condition(Conditions.FUEL, "half full").read("corner-weights", DayBook.loads(50))), "no figure to compare");
+    }
+
+    /** Pads and pressures have no load case; what several kinds of reading depart in is told once. */
+    @Test
+    void onlyWhatTheDriverSitsOnHasALoadCase() {
+        DayBook book = book().condition(Conditions.FUEL, "12").read("preparation", pressures(1.4)).read("final-recheck", DayBook.everything());
+        assertEquals(List.of(), LoadCaseCheck.of(book.day(), List.of(ReadingId.of(ReadingKind.PRESSURE, Corner.LF))));
+        List<Finding> told = LoadCaseCheck.of(book.day(), List.of(DayBook.height(Corner.LF), DayBook.load(Corner.LF), DayBook.load(Corner.RF)));
+        assertEquals(1, told.size(), told.toString());
+        assertTrue(told.get(0).words().startsWith("Weight and height read in another load case: 12.0 kg"), told.toString());
+    }
 }

@@ -109,4 +109,15 @@ class ObservedTurnsTest {
     private static OptionalDouble ratio(Optional<ExpectedMove.Move> expected) {
         return new ObservedTurns(LF_PERCH, DayBook.CROSS, 1, new ExpectedMove.Move(0.75, 0.1), expected).ratio();
     }
+
+    /** LF before RF, weight before height: as the sheet lists them, whatever was turned first. */
+    @Test
+    void theyStandInTheOrderOfTheCar() {
+        DayBook book = weighed(50).turn(AdjusterKind.PERCH, Corner.RF, 1).settle().read("corner-weights", DayBook.loads(51))
+                .read("corner-weights", DayBook.heights(62, 64, 70, 70)).turn(AdjusterKind.PERCH, Corner.LF, 1).settle()
+                .read("corner-weights", DayBook.loads(50)).read("corner-weights", DayBook.heights(64, 64, 70, 70));
+        assertEquals(List.of(LF_PERCH, LF_PERCH, LF_PERCH, RF_PERCH, RF_PERCH, RF_PERCH), observed(book).stream().map(ObservedTurns::adjuster).toList());
+        assertEquals(List.of(DayBook.CROSS, DayBook.load(Corner.LF), DayBook.height(Corner.LF)),
+                observed(book).subList(0, 3).stream().map(ObservedTurns::reading).toList());
+    }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
@@ -16,11 +17,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import quoin.car.AdjusterKind;
 import quoin.car.Corner;
+import quoin.car.CrossGoal;
 import quoin.car.LoadCase;
 import quoin.car.PerAxle;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.car.Target;
+import quoin.car.Targets;
 import quoin.logbook.Conditions;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
@@ -213,6 +216,18 @@ class OrderOfWorkTest {
         DayBook book = new DayBook().prepared().sign(order, "preparation").read("ride-height", DayBook.goodHeights()).sign(order, "ride-height");
         book.add(new Entry.TargetSet(book.entries().get(0).header(), DayBook.height(Corner.LF), new Target(58, 1)));
         assertState(StageState.CHECK_AGAIN, book, "ride-height");
+    }
+
+    /** A racer who decides on a camber while the day runs is asked for it from then on. */
+    @Test
+    void aTargetSetDuringTheDayIsAskedFor() {
+        Map<ReadingId, Target> without = new HashMap<>(DayBook.car().targets().readings());
+        Target camber = without.remove(DayBook.camber(Corner.LR));
+        DayBook book = new DayBook(DayBook.car().withTargets(new Targets(without, CrossGoal.EQUAL_DIAGONALS))).prepared();
+        assertEquals(Optional.empty(), order.status(book.day()).reading(DayBook.camber(Corner.LR)).target(), "not asked for");
+        book.add(new Entry.TargetSet(book.entries().get(0).header(), DayBook.camber(Corner.LR), camber));
+        assertTrue(stage(book, "wheel-angles").readings().stream().anyMatch(r -> r.reading().equals(DayBook.camber(Corner.LR))));
+        assertEquals(Optional.of(camber), order.status(book.day()).reading(DayBook.camber(Corner.LR)).target());
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -11,6 +12,7 @@ import quoin.car.AdjusterKind;
 import quoin.car.Corner;
 import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
+import quoin.logbook.Header;
 
 /** Days for part of the job: entered at any stage, closed with what they did not prove. */
 class PartDayTest {
@@ -89,5 +91,37 @@ class PartDayTest {
         DayBook day = weighed(50).sign(order, "corner-weights");
         List<String> open = order.part(day.day()).orElseThrow().notProved();
         assertTrue(open.stream().noneMatch(w -> w.startsWith("Corner weights")), open.toString());
+    }
+
+    private List<String> notProved(DayBook day) {
+        return order.part(day.day()).orElseThrow().notProved().stream().filter(w -> w.startsWith("Corner weights")).toList();
+    }
+
+    /** The racer's own words for the job, where there are any. */
+    @Test
+    void theDayIsCalledWhatTheRacerCallsIt() {
+        DayBook day = weighed(50);
+        assertEquals("part of the job", order.part(day.day()).orElseThrow().words());
+        day.add(new Entry.Condition(new Header(0, Instant.EPOCH, "preparation"), Conditions.PART, "corner-weights", "weigh only"));
+        assertEquals("weigh only", order.part(day.day()).orElseThrow().words());
+        assertEquals(List.of("not part of this day (weigh only): nothing is proved here"), order.status(day.day()).stage("wheel-angles").reasons());
+    }
+
+    @Test
+    void whatIsRightAndNotSignedIsSaidAsThat() {
+        assertEquals(List.of("Corner weights: not signed off"), notProved(weighed(50)));
+        String outside = notProved(weighed(52)).get(0);
+        assertTrue(outside.startsWith("Corner weights: not signed off, cross weight RF+LR: outside, 52.00 %"), outside);
+    }
+
+    /** A signature against the rules, and one that no longer holds, prove less than a stage signed in order. */
+    @Test
+    void whyASignatureProvesLessIsSaid() {
+        DayBook waived = weighed(52);
+        waived.add(order.signOff(waived.day(), "corner-weights", "oval").entry().orElseThrow());
+        assertEquals(List.of("Corner weights: signed out of order, oval"), notProved(waived));
+        List<String> stale = notProved(weighed(50).sign(order, "corner-weights").condition(Conditions.FUEL, "12"));
+        assertEquals(1, stale.size(), stale.toString());
+        assertTrue(stale.get(0).endsWith("fuel changed from 20 to 12 kg after this"), stale.toString());
     }
 }

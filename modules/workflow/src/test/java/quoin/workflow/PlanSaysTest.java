@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import quoin.adjustment.PlanCancellation;
 import quoin.car.Adjuster;
@@ -18,14 +21,17 @@ import quoin.car.AdjusterKind;
 import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.CornerSetup;
+import quoin.car.CrossGoal;
 import quoin.car.PerCorner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 import quoin.car.Setting;
 import quoin.car.Target;
+import quoin.car.Targets;
 import quoin.logbook.Day;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
+import quoin.suspension.spi.SuspensionTypes;
 
 /** What a plan says beside its turns: the chance of the others, and what no turning can do with its remedy. */
 class PlanSaysTest {
@@ -165,5 +171,32 @@ class PlanSaysTest {
         assertTrue(RoundPlanner.step(read(beyond), perch).isLocked());
         Car atEnd = perches(OptionalDouble.of(63), OptionalDouble.of(57), OptionalDouble.of(63), false);
         assertFalse(RoundPlanner.step(read(atEnd), atEnd.adjuster(perch.id()).orElseThrow()).isLocked(), "it can still be turned down");
+    }
+
+    /**
+     * Springs that nobody knows: turns chosen for their chance are clearly likelier than those with the smallest errors, and go first.
+     * They say what they do to the angles as every plan does.
+     */
+    @Test
+    void theLikeliestTurnsGoFirstWhereTheSpringsAreUnknown() {
+        Map<ReadingId, Target> wide = new LinkedHashMap<>();
+        Car car = RoundPlannerTest.springsUnknown(RoundPlannerTest.car(false, Map.of()));
+        car.targets().readings().forEach((id, t) -> wide.put(id, new Target(t.value(), id.kind() == ReadingKind.HEIGHT ? 2 : 1.2)));
+        Map<ReadingId, Double> values = RoundPlannerTest.readings(new PerCorner<>(105.0, 86.0, 131.0, 147.0), new PerCorner<>(61.8, 61.1, 71.9, 72.6));
+        values.put(DayBook.camber(Corner.LF), -2.0);
+        Day day = Day.of(List.of(new Entry.CarDescribed(new Header(1, Instant.EPOCH, ""), car.withTargets(new Targets(wide, CrossGoal.EQUAL_DIAGONALS))),
+                new Entry.Reading(new Header(2, Instant.EPOCH, "corner-weights"), values, Map.of(), Entry.Source.RACER)));
+        List<RoundPlan> plans = RoundPlanner.options(day, new SuspensionTypes(List.of(new StraightSuspension("measured"))), PlanCancellation.NEVER);
+        RoundPlan first = plans.get(0);
+        Matcher said = Pattern.compile("Best chance by what the readings have taught so far: (\\d+) % of ending inside; the smallest expected errors would "
+                + "give (\\d+) %\\.").matcher(first.why());
+        assertTrue(said.matches(), first.why());
+        assertEquals(Math.round(100 * first.probabilityInside().orElseThrow()), Long.parseLong(said.group(1)));
+        assertTrue(Long.parseLong(said.group(1)) >= Long.parseLong(said.group(2)) + 5, first.why());
+        for (RoundPlan plan : plans) {
+            Predicted camber = plan.predicted().get(DayBook.camber(Corner.LF));
+            assertEquals(-2, camber.now(), plan.why());
+            assertEquals(plan.moves().isEmpty(), camber.change() == 0, "any perch moves every wheel a little: " + plan.why());
+        }
     }
 }

@@ -159,4 +159,18 @@ class RecheckTest {
         List<ExpectedMoves.Part> camber = moves.parts(DayBook.camber(Corner.LF), angles, book.size());
         assertTrue(camber.stream().anyMatch(p -> p.adjuster().kind() == AdjusterKind.CAMBER_ROD && p.move().amount() > 0));
     }
+
+    /** What only has to be read again sends nobody back to a stage; what is outside does. */
+    @Test
+    void onlyWhatIsOutsideIsRedone() {
+        DayBook book = signed().condition(Conditions.FUEL, "12");
+        Recheck stale = order.recheck(book.day());
+        assertEquals(Optional.empty(), stale.redo());
+        assertTrue(stale.reasons().stream().anyMatch(r -> r.startsWith("Ride height: ") && r.endsWith("fuel changed from 20 to 12 kg after this")),
+                stale.reasons().toString());
+        Recheck outside = order.recheck(book.read("final-recheck", DayBook.goodHeights()).read("final-recheck", DayBook.loads(51)).day());
+        assertEquals(Optional.of("corner-weights"), outside.redo());
+        assertTrue(outside.reasons().stream().anyMatch(r -> r.startsWith("Corner weights: cross weight RF+LR: outside, 51.00 %")),
+                outside.reasons().toString());
+    }
 }

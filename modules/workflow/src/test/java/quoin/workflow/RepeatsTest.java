@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import quoin.adjustment.Verdict;
 import quoin.car.AdjusterKind;
 import quoin.car.Corner;
 import quoin.car.ReadingId;
+import quoin.car.ReadingKind;
 import quoin.logbook.Conditions;
 
 /**
@@ -100,5 +102,40 @@ class RepeatsTest {
         assertEquals(Difference.Word.MOVED, new Difference(-0.11, 0.05).word());
         assertEquals(Difference.Word.SAME, new Difference(-0.05, 0.05).word());
         assertEquals(0, Difference.of(new Measured(1, 0.2, 1, 3), new Measured(1, 0.1, 1, 4)).amount());
+    }
+
+    /** Ticks of nuts and of the check of the car, and the name of the place, move nothing: the readings around them repeat each other. */
+    @Test
+    void whatMovesNothingLeavesRepeats() {
+        DayBook book = read(prepared(), 62.0).condition(Conditions.LOCKNUTS, Conditions.YES).condition(CarCheck.key("damper-shafts"), CarCheck.GOOD)
+                .condition(Conditions.PLACE, "our garage").condition(Loosened.keyOfPart("seat bolts"), Loosened.TIGHT);
+        assertEquals(2, state(read(book, 62.4)).count());
+        assertEquals(3, state(read(book.settle(), 62.4)).count());
+    }
+
+    /** Two corners read twice tell of a third: 0.4 mm and 0.2 mm apart are squares of 0.08 and 0.02 with a degree of freedom each. */
+    @Test
+    void theSpreadOfAllCornersCountsForEach() {
+        Map<ReadingId, Double> once = Map.of(LF, 62.0, DayBook.height(Corner.RF), 62.0, DayBook.height(Corner.LR), 70.0);
+        DayBook book = prepared().read("ride-height", once).read("ride-height", Map.of(LF, 62.4, DayBook.height(Corner.RF), 62.2));
+        double spread2 = (3 * 0.3 * 0.3 + 0.08 + 0.02) / 5;
+        assertEquals(Math.sqrt(0.25 / 12 + spread2 / 2), state(book).uncertainty(), 1e-9);
+        assertEquals(Math.sqrt(0.25 / 12 + spread2), order.status(book.day()).reading(DayBook.height(Corner.LR)).uncertainty(), 1e-9);
+        RepeatSpread early = RepeatSpread.of(book.day(), ReadingKind.HEIGHT);
+        assertEquals(2, early.freedom());
+        book.read("ride-height", Map.of(LF, 62.2));
+        assertEquals(3, RepeatSpread.of(book.day(), ReadingKind.HEIGHT).freedom());
+        assertEquals(0.1, RepeatSpread.of(book.day(), ReadingKind.HEIGHT).squares(), 1e-9, "62.2 is the mean of the other two");
+    }
+
+    /** A figure that no longer holds, or never counted, gets no verdict. */
+    @Test
+    void onlyWhatHoldsIsJudged() {
+        DayBook book = read(prepared(), 62.0);
+        assertEquals(Verdict.Answer.INSIDE, state(book).verdict().orElseThrow().answer());
+        assertEquals(Freshness.DOUBTFUL, state(book.condition(Conditions.SETTLED, Conditions.NO)).freshness());
+        assertEquals(Verdict.Answer.INSIDE, state(book).verdict().orElseThrow().answer(), "doubtful, and judged");
+        assertEquals(Optional.empty(), state(book.turn(AdjusterKind.PERCH, Corner.LF, 0.5)).verdict());
+        assertEquals(Optional.empty(), state(read(book, 62.0)).verdict(), "read before the car was settled");
     }
 }

@@ -97,6 +97,7 @@ class RoundAdviceTest {
         assertTrue(often.stopWords().orElseThrow().startsWith("Inside with a probability of "));
         assertTrue(often.all().probabilityInside() > once.all().probabilityInside());
         assertEquals(Verdict.Answer.INSIDE, often.verdicts().get(CROSS).answer());
+        assertEquals(List.of(), often.open());
     }
 
     /** Three rounds in which the RR ring does nothing. */
@@ -111,7 +112,9 @@ class RoundAdviceTest {
             front -= turns / 2;
             day = read(after(asFound, Corner.LF, front, ReadingKind.LOAD), after(asFound, Corner.LF, front, ReadingKind.HEIGHT));
         }
-        OddCorner odd = RoundAdvice.of(day).orElseThrow().oddCorner().orElseThrow();
+        RoundAdvice advice = RoundAdvice.of(day).orElseThrow();
+        OddCorner odd = advice.oddCorner().orElseThrow();
+        assertEquals(Optional.of(odd.words()), advice.oddCornerWords());
         assertEquals(OddCorner.Cause.SEIZED_RING, odd.cause(), odd.words());
         assertEquals(Corner.RR, odd.corner());
         assertTrue(odd.amount() < 0.3, odd.words());

@@ -189,7 +189,7 @@ class RoundPlannerTest {
         assertFalse(first.moves().isEmpty());
     }
 
-    private static Car springsUnknown(Car car) {
+    static Car springsUnknown(Car car) {
         OptionalDouble none = OptionalDouble.empty();
         PerCorner<CornerSetup> corners = car.corners().map(c -> new CornerSetup(none, c.motionRatio(), none, none, none, none, c.adjusters()));
         return new Car(car.id(), car.name(), car.wheelbaseMm(), car.axles(), corners, car.masses(), car.heightPoints(), car.targets(),
