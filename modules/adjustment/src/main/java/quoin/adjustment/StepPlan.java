@@ -14,7 +14,7 @@ import java.util.Set;
  * @param misfit sum over the readings of (predicted error / tolerance)^2
  * @param predictedErrors per reading, error (reading - target) after the turns, in the reading's unit
  * @param visits the visits made, in the order of the adjusters
- * @param nodes nodes of the search tree looked at, a measure of the work
+ * @param nodes values tried and relaxations solved by the search, a measure of the work
  * @param proven true when no allowed plan (with the asked number of visits) is better; false only for the best so far of a
  *        cancelled search
  */

@@ -49,7 +49,7 @@ final class PlanEnumeration {
         return sum + problem.pricePerVisit() * visits(problem, turns);
     }
 
-    private static int visits(StepProblem problem, double[] turns) {
+    static int visits(StepProblem problem, double[] turns) {
         Set<String> visits = new HashSet<>();
         for (int j = 0; j < turns.length; j++) {
             if (turns[j] != 0) {

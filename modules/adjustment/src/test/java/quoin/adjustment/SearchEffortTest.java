@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -16,7 +17,7 @@ class SearchEffortTest {
 
     private static StepProblem problem(double[] errors, double[][] sensitivity, StepAdjuster... adjusters) {
         double[] tolerances = new double[errors.length];
-        java.util.Arrays.fill(tolerances, 1);
+        Arrays.fill(tolerances, 1);
         return new StepProblem(errors, tolerances, sensitivity, List.of(adjusters), 0, 0);
     }
 
@@ -125,7 +126,66 @@ class SearchEffortTest {
                 + PlanSearch.best(PlanCases.contractExample()).nodes());
     }
 
-    private static final long SMALL = 1212;
-    private static final long EIGHT = 234;
-    private static final long CONTRACT = 10;
+    /** Of plans equally good the first in the documented order, found by trying all; and without trying all. */
+    @Test
+    void theFirstOfManyEqualPlansIsFound() {
+        Random random = new Random(41);
+        long nodes = 0;
+        for (int run = 0; run < 400; run++) {
+            int n = 2 + random.nextInt(3);
+            StepAdjuster[] adjusters = new StepAdjuster[n];
+            for (int j = 0; j < n; j++) {
+                int from = random.nextInt(4) - 2;
+                adjusters[j] = StepAdjuster.stepping("a" + j, "v" + random.nextInt(2), 1, from, from + 1 + random.nextInt(4));
+            }
+            double[][] sensitivity = new double[1 + random.nextInt(2)][n];
+            for (double[] row : sensitivity) {
+                Arrays.setAll(row, j -> random.nextInt(3) - 1);
+            }
+            double[] errors = random.ints(sensitivity.length, -6, 7).asDoubleStream().toArray();
+            StepProblem ties = new StepProblem(errors, errors.length == 1 ? ONE : TWO, sensitivity, List.of(adjusters), 0, run % 5);
+            StepPlan plan = PlanSearch.best(ties);
+            nodes += plan.nodes();
+            assertArrayEquals(firstOf(ties), plan.turns(), "run " + run);
+        }
+        assertTrue(nodes < 1.02 * TIES, "equal plans: " + nodes);
+    }
+
+    private static double[] firstOf(StepProblem problem) {
+        List<double[]> all = new ArrayList<>(List.of(new double[0]));
+        for (StepAdjuster adjuster : problem.adjusters()) {
+            List<double[]> longer = new ArrayList<>();
+            for (double[] turns : all) {
+                for (double t : adjuster.allowedTurns()) {
+                    double[] more = Arrays.copyOf(turns, turns.length + 1);
+                    more[turns.length] = t;
+                    longer.add(more);
+                }
+            }
+            all = longer;
+        }
+        return all.stream().min((one, two) -> compare(problem, one, two)).orElseThrow();
+    }
+
+    private static int compare(StepProblem problem, double[] one, double[] two) {
+        int order = Double.compare(PlanEnumeration.objective(problem, one), PlanEnumeration.objective(problem, two));
+        order = order != 0 ? order : Integer.compare(PlanEnumeration.visits(problem, one), PlanEnumeration.visits(problem, two));
+        order = order != 0 ? order : Double.compare(total(one), total(two));
+        for (int j = 0; order == 0 && j < one.length; j++) {
+            order = Double.compare(Math.abs(one[j]), Math.abs(two[j]));
+            order = order != 0 ? order : Double.compare(two[j], one[j]);
+        }
+        return order;
+    }
+
+    private static double total(double[] turns) {
+        return Arrays.stream(turns).map(Math::abs).sum();
+    }
+
+    private static final long SMALL = 2850;
+    private static final double[] ONE = {1};
+    private static final double[] TWO = {1, 1};
+    private static final long TIES = 5714;
+    private static final long EIGHT = 624;
+    private static final long CONTRACT = 20;
 }

@@ -40,17 +40,19 @@ public final class BoxedLeastSquares {
      *
      * @param h linear term, halved
      * @param t start, anywhere inside the bounds; the minimiser on return
+     * @return Newton steps taken: one at most where the start is the minimiser, 6 n + 12 where it was given up
      */
-    public void solve(int n, double[] h, double[] t) {
+    public int solve(int n, double[] h, double[] t) {
         start(n, h, t);
         int limit = 6 * n + 12;
         boolean settled = freeCount(n) == 0;
         for (int round = 0; round < limit; round++) {
             if (settled && !release(n, t)) {
-                return;
+                return round;
             }
             settled = move(n, t);
         }
+        return limit;
     }
 
     private void start(int n, double[] h, double[] t) {

@@ -134,13 +134,14 @@ public final class NormalBox {
         values[b] = value;
     }
 
+    /** A row has length one, so there is a variable that it hangs on. */
     private void attachDeterminedRows() {
         for (int k = 0; k < rank; k++) {
             int count = 0;
             int[] rows = new int[n - rank];
             for (int i = rank; i < n; i++) {
                 int last = rank - 1;
-                while (last > 0 && Math.abs(factor[i][last]) < 1e-7) {
+                while (Math.abs(factor[i][last]) < 1e-7) {
                     last--;
                 }
                 if (last == k) {
@@ -158,7 +159,7 @@ public final class NormalBox {
             do {
                 prime++;
             } while (!isPrime(prime));
-            generator[k] = Math.sqrt(prime) % 1;
+            generator[k] = Math.sqrt(prime);
         }
         return generator;
     }
@@ -252,7 +253,7 @@ public final class NormalBox {
     private static double truncatedMean(double a, double b) {
         double share = between(a, b);
         if (share < 1e-12) {
-            return a > 0 ? a : b < 0 ? b : (a + b) / 2;
+            return a > 0 ? a : b;
         }
         return (Math.exp(-0.5 * a * a) - Math.exp(-0.5 * b * b)) / Math.sqrt(2 * Math.PI) / share;
     }

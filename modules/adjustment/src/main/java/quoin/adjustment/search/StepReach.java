@@ -32,8 +32,9 @@ public final class StepReach {
      *
      * @param value a value the reading can take; any value inside the band when there is one
      * @param proven false when the search was given up before it could tell
+     * @param nodes partial sums looked at, a measure of the work
      */
-    public record Nearest(double value, boolean proven) {
+    public record Nearest(double value, boolean proven, long nodes) {
     }
 
     /**
@@ -51,7 +52,7 @@ public final class StepReach {
         java.util.Arrays.sort(sorted, (one, two) -> Double.compare(step(two), step(one)));
         StepReach reach = new StepReach(sorted, halfWidth);
         reach.descend(0, error);
-        return new Nearest(reach.nearest, reach.nodes < MOST_NODES || reach.done());
+        return new Nearest(reach.nearest, reach.nodes < MOST_NODES || reach.done(), reach.nodes);
     }
 
     private static double step(double[] sorted) {

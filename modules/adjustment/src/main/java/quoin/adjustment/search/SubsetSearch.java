@@ -116,6 +116,7 @@ final class SubsetSearch {
         return bound[order.length] + space.visitPrice() * visits;
     }
 
+    /** Values tried and relaxations solved so far. */
     long nodes() {
         return nodes;
     }
@@ -124,10 +125,18 @@ final class SubsetSearch {
     boolean run() {
         int n = order.length;
         if (n == 0) {
-            nodes++;
+            look();
             incumbent.offer(turns, visits);
         } else if (!hopeless(bound[n], leastTurns[n])) {
             descend(n, rest, 0, 0);
+        }
+        return !stopped;
+    }
+
+    /** Counts a value tried or a relaxation solved, and asks now and then whether to stop. */
+    private boolean look() {
+        if ((++nodes & 0x3ff) == 0 && cancelled.getAsBoolean()) {
+            stopped = true;
         }
         return !stopped;
     }
@@ -164,10 +173,13 @@ final class SubsetSearch {
     /** Tries one value; false when it and every value further out in this direction is out of the question. */
     private boolean attempt(int open, double value, int direction, double fixedMisfit, double fixedPrice,
             double fixedTurns) {
+        if (!look()) {
+            return false;
+        }
         int k = open - 1;
         double limit = limit();
         double turning = price[k] * Math.abs(value);
-        double turningOutward = value * direction >= 0 && value != 0 || value == 0 ? price[k] : -price[k];
+        double turningOutward = value * direction >= 0 ? price[k] : -price[k];
         double plane = planeBase[open] + planeSlope[open] * value + turning;
         if (plane > limit) {
             return planeSlope[open] * direction + turningOutward < 0;
@@ -186,16 +198,13 @@ final class SubsetSearch {
         if (value == 0 && closesGroup[k] && moved[group[k]] == 0) {
             return true;
         }
-        if ((++nodes & 0x3ff) == 0 && cancelled.getAsBoolean()) {
-            stopped = true;
-            return false;
-        }
         turns[order[k]] = value;
         double spent = fixedTurns + Math.abs(value);
         if (k == 0) {
             incumbent.offer(turns, visits);
             return true;
         }
+        look();
         fix(open, value);
         relax(k, misfit + priced);
         if (bound[k] > limit) {

@@ -29,7 +29,7 @@ public final class VisitSearch {
      *
      * @param turns one per adjuster
      * @param visits number of groups with a position other than zero
-     * @param nodes nodes of the search tree looked at
+     * @param nodes values tried and relaxations solved, a measure of the work
      * @param proven true when nothing better exists; false when the search was cancelled before that was shown
      */
     public record Found(double[] turns, int visits, long nodes, boolean proven) {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
  */
 class BoxedLeastSquaresTest {
     private static final double MANY = 1e9;
+    private static final double[] UNITS = {1, 1e-5, 1e5};
 
     /** Nocedal and Wright, Numerical Optimization, example 16.4: x = (1.4, 1.7), f = 0.8, first multiplier 0.8. */
     @Test
@@ -58,6 +59,7 @@ class BoxedLeastSquaresTest {
         for (int run = 0; run < 5000; run++) {
             int n = 1 + random.nextInt(9);
             int m = 1 + random.nextInt(9);
+            double unit = UNITS[run % UNITS.length];
             double[][] rows = new double[m][n];
             double[] low = new double[n];
             double[] high = new double[n];
@@ -66,9 +68,9 @@ class BoxedLeastSquaresTest {
             double[] t = new double[n];
             double[][] gram = new double[n][n];
             for (double[] row : rows) {
-                double error = 5 * random.nextGaussian();
+                double error = 5 * unit * random.nextGaussian();
                 for (int j = 0; j < n; j++) {
-                    row[j] = random.nextGaussian();
+                    row[j] = unit * random.nextGaussian();
                     h[j] += row[j] * error;
                 }
                 for (int i = 0; i < n; i++) {
@@ -80,10 +82,16 @@ class BoxedLeastSquaresTest {
             for (int j = 0; j < n; j++) {
                 low[j] = random.nextInt(4) == 0 ? 0 : -3 * random.nextDouble();
                 high[j] = random.nextInt(4) == 0 ? low[j] : low[j] + 4 * random.nextDouble();
-                price[j] = random.nextBoolean() ? 0 : random.nextDouble();
-                t[j] = low[j] + (high[j] - low[j]) * random.nextDouble();
+                price[j] = random.nextBoolean() ? 0 : unit * unit * random.nextDouble();
+                t[j] = switch (random.nextInt(4)) {
+                    case 0 -> low[j];
+                    case 1 -> high[j];
+                    case 2 -> Math.max(low[j], Math.min(high[j], 0));
+                    default -> low[j] + (high[j] - low[j]) * random.nextDouble();
+                };
             }
-            new BoxedLeastSquares(gram, price, low, high).solve(n, h, t);
+            BoxedLeastSquares problem = new BoxedLeastSquares(gram, price, low, high);
+            assertTrue(problem.solve(n, h, t) < 6 * n + 12, "run " + run);
             for (int j = 0; j < n; j++) {
                 double slope = h[j];
                 for (int i = 0; i < n; i++) {
@@ -92,10 +100,28 @@ class BoxedLeastSquaresTest {
                 double up = 2 * slope + (t[j] >= 0 ? price[j] : -price[j]);
                 double down = -2 * slope + (t[j] <= 0 ? price[j] : -price[j]);
                 assertTrue(t[j] >= low[j] && t[j] <= high[j]);
-                assertTrue(t[j] == high[j] || up > -1e-6, "run " + run);
-                assertTrue(t[j] == low[j] || down > -1e-6, "run " + run);
+                assertTrue(t[j] == high[j] || up > -1e-6 * unit * unit, "run " + run);
+                assertTrue(t[j] == low[j] || down > -1e-6 * unit * unit, "run " + run);
             }
+            assertTrue(m == 1 || problem.solve(n, h, t.clone()) <= 1, "from the minimiser there is no way to go, run " + run);
         }
+    }
+
+    /** From nothing turned, all free and without prices, one step is the whole way; with a price the way is by way of zero. */
+    @Test
+    void aStartInsideTheBoundsIsLeftAtOnce() {
+        double[][] gram = {{2, 1, 0}, {1, 3, 1}, {0, 1, 2}};
+        double[] low = {-9, -9, -9};
+        double[] high = {9, 9, 9};
+        double[] h = {-3, -5, -3};
+        for (double from : new double[] {0, -2}) {
+            double[] t = {from, from, from};
+            assertEquals(1, new BoxedLeastSquares(gram, new double[3], low, high).solve(3, h, t));
+            assertArrayEquals(new double[] {1, 1, 1}, t, 1e-12);
+        }
+        double[] stays = new double[3];
+        assertEquals(0, new BoxedLeastSquares(gram, new double[] {11, 11, 11}, low, high).solve(3, h, stays));
+        assertArrayEquals(new double[3], stays);
     }
 
     private static double[] dual(double[][] inverse, double[] c, double[][] a, double[] b, double lowest) {

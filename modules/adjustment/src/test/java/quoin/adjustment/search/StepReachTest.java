@@ -27,6 +27,7 @@ class StepReachTest {
         Random random = new Random(8);
         int inside = 0;
         int outside = 0;
+        long nodes = 0;
         for (int run = 0; run < 400; run++) {
             double[][] contributions = new double[1 + random.nextInt(4)][];
             for (int j = 0; j < contributions.length; j++) {
@@ -41,6 +42,7 @@ class StepReachTest {
             double nearest = everything(error, contributions, 0);
             StepReach.Nearest found = StepReach.nearest(error, contributions, halfWidth);
             assertTrue(found.proven());
+            nodes += found.nodes();
             if (Math.abs(nearest) <= halfWidth) {
                 inside++;
                 assertTrue(Math.abs(found.value()) <= halfWidth, "run " + run);
@@ -50,6 +52,7 @@ class StepReachTest {
             }
         }
         assertTrue(inside > 80 && outside > 80, inside + " " + outside);
+        assertTrue(nodes < 1.05 * 1584, "more partial sums than on the day this was written: " + nodes);
     }
 
     @Test
@@ -72,5 +75,9 @@ class StepReachTest {
         assertFalse(found.proven());
         assertTrue(Math.abs(found.value()) < 1e-3, "it comes near all the same: " + found.value());
         assertTrue(StepReach.nearest(Math.PI, contributions, 0.01).proven());
+        double[][] fewer = {contributions[1], contributions[3], contributions[5], contributions[7], contributions[9]};
+        StepReach.Nearest hard = StepReach.nearest(Math.PI, fewer, 1e-5);
+        assertTrue(hard.proven() && Math.abs(hard.value()) <= 1e-5);
+        assertTrue(hard.nodes() < 1.05 * 73_996, "more than on the day this was written: " + hard.nodes());
     }
 }
