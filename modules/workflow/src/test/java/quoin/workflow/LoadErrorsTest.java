@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import quoin.adjustment.Goal;
@@ -246,5 +247,16 @@ class LoadErrorsTest {
         }
         assertEquals(Math.sqrt(own + shared[0] * shared[0] + shared[1] * shared[1]), cross(book).lasting().uncertainty(), 1e-9);
         assertEquals("", cross(book).lasting().source(), "no one test stands for it");
+    }
+
+    /** A reading that names a test which came after it was not put right by that one. */
+    @Test
+    void aReadingIsPutRightByAnEarlierTestOnly() {
+        DayBook book = tested(test(SHARED, OWN));
+        Measurement later = new Measurement(ScaleCorrection.METHOD, Map.of("test", Integer.toString(book.size() + 2)), "", Map.of());
+        book.add(new Entry.Reading(new Header(0, Instant.EPOCH, "corner-weights"), DayBook.loads(50), Map.of(), Entry.Source.RACER, Optional.of(later)));
+        int read = book.size();
+        book.add(test(SHARED, OWN));
+        assertEquals(Measured.Lasting.NONE, new ReadingsAt(book.day()).at(DayBook.load(Corner.LF), read).orElseThrow().lasting());
     }
 }

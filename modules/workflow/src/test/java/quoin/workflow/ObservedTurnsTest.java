@@ -120,4 +120,14 @@ class ObservedTurnsTest {
         assertEquals(List.of(DayBook.CROSS, DayBook.load(Corner.LF), DayBook.height(Corner.LF)),
                 observed(book).subList(0, 3).stream().map(ObservedTurns::reading).toList());
     }
+
+    /** Readings taken right after the turn belong to it, settled or not: +1.0 and then -0.8, nothing between. */
+    @Test
+    void aRoundBeginsAndEndsAtItsReadings() {
+        DayBook book = weighed(50).turn(AdjusterKind.PERCH, Corner.LF, 1).read("corner-weights", DayBook.loads(51))
+                .turn(AdjusterKind.PERCH, Corner.LF, -1).read("corner-weights", DayBook.loads(50.2));
+        ObservedTurns cross = observed(book, LF_PERCH, DayBook.CROSS);
+        assertEquals(2, cross.rounds());
+        assertEquals(0.9, cross.observed().amount(), 1e-3);
+    }
 }

@@ -218,6 +218,17 @@ class OrderOfWorkTest {
         assertState(StageState.CHECK_AGAIN, book, "ride-height");
     }
 
+    /** Caster is read by steering the wheels, so the lock is out for it; camber and toe want it in. */
+    @Test
+    void casterIsReadWithTheLockOut() {
+        DayBook book = new DayBook().signedToAngles(order).condition(Conditions.STEERING, Conditions.FREE).settle()
+                .read("wheel-angles", DayBook.goodAngles());
+        DayStatus status = order.status(book.day());
+        assertEquals(Freshness.FRESH, status.reading(DayBook.caster(Corner.LF)).freshness());
+        assertEquals(Freshness.OUT_OF_ORDER, status.reading(DayBook.camber(Corner.LF)).freshness());
+        assertEquals(Freshness.OUT_OF_ORDER, status.reading(DayBook.toe(Corner.LF)).freshness());
+    }
+
     /** A racer who decides on a camber while the day runs is asked for it from then on. */
     @Test
     void aTargetSetDuringTheDayIsAskedFor() {

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import quoin.car.Axle;
+import quoin.car.Car;
 import quoin.car.Corner;
+import quoin.car.CornerSetup;
+import quoin.car.PerCorner;
 import quoin.car.ReadingId;
 import quoin.car.ReadingKind;
 
@@ -88,5 +91,29 @@ class ReadingUncertaintyTest {
         assertEquals(Math.sqrt(0.04 / 12 + repeat2 / 2), uncertainty.ofMean(DayBook.load(Corner.LF), new double[] {100},
                 List.of(99.6, 100.4), OptionalDouble.empty(), 2), 1e-9);
         assertEquals(Math.hypot(0.7, 0.3), uncertainty.of(DayBook.load(Corner.LF), new double[] {100}, List.of(), OptionalDouble.of(0.7)), 1e-9);
+    }
+
+    /** Toe is read at the rim: 400 mm in front, 300 mm behind, and where nothing is known 360 mm (common practice, no source). */
+    @Test
+    void theChordIsThatOfTheWheel() {
+        Car car = DayBook.car();
+        PerCorner<CornerSetup> corners = PerCorner.of(c -> {
+            CornerSetup corner = car.corners().get(c);
+            OptionalDouble chord = c == Corner.RF ? OptionalDouble.empty() : OptionalDouble.of(c.isFront() ? 400 : 300);
+            return new CornerSetup(corner.springRateNPerMm(), corner.motionRatio(), corner.pushrodRatio(), corner.tyreRateNPerMm(),
+                    corner.unsprungMassKg(), chord, corner.adjusters());
+        });
+        ReadingUncertainty own = new ReadingUncertainty(new Car(car.id(), car.name(), car.wheelbaseMm(), car.axles(), corners, car.masses(),
+                car.heightPoints(), car.targets(), car.loadCase(), car.instruments(), car.walkingOrder()));
+        assertChord(400, own, DayBook.toe(Corner.LF), 1);
+        assertChord(360, own, DayBook.toe(Corner.RF), 1);
+        assertChord(300, own, DayBook.toe(Corner.RR), 1);
+        assertChord(380, own, new ReadingId(ReadingKind.TOTAL_TOE, Axle.FRONT.name()), Math.sqrt(2));
+        assertChord(300, own, ReadingId.ofCar(ReadingKind.THRUST_ANGLE), 1 / Math.sqrt(2));
+    }
+
+    private static void assertChord(double mm, ReadingUncertainty own, ReadingId reading, double steps) {
+        double step = steps * Math.toDegrees(0.25 / ROOT12 / mm);
+        assertEquals(Math.hypot(step, Math.toDegrees(0.1 / mm)), own.of(reading, new double[2], List.of()), 1e-9, reading.words());
     }
 }

@@ -159,4 +159,13 @@ class RoundAdviceTest {
                 findings.get(0).words());
         assertTrue(findings.get(0).words().endsWith("turned the other way?"), findings.get(0).words());
     }
+
+    /** Heights typed with a bar joined tell nothing of the rounds, but a slip among them shows by the frame alone. */
+    @Test
+    void aSlipIsFoundWhereTheReadingDoesNotCount() {
+        DayBook book = new DayBook().prepared().read("ride-height", DayBook.heights(63, 62.5, 71.5, 70.5)).condition("front-bar", Conditions.CONNECTED);
+        assertEquals(List.of(), ReadingChecks.of(book.day(), DayBook.heights(63, 62.5, 71.5, 70.5)));
+        List<Finding> found = ReadingChecks.of(book.day(), DayBook.heights(63, 26.5, 71.5, 70.5));
+        assertEquals(Optional.of(DayBook.height(Corner.RF)), found.get(0).about(), found.toString());
+    }
 }

@@ -145,4 +145,37 @@ class RoundUnderwayTest {
         assertEquals(Optional.empty(), RoundUnderway.of(day(), WEIGHTS).flatMap(u -> u.rest(day(), List.of(), RoundUnderwayTest::plans)));
         assertEquals(Optional.empty(), RoundUnderway.of(Day.of(entries.subList(0, 1)), WEIGHTS));
     }
+
+    /** A plan is a list, not an order: the second corner first leaves the first. */
+    @Test
+    void cornersMayBeDoneInAnyOrder() {
+        CornerMove second = plan.moves().get(1);
+        turn(second, second.turns());
+        RoundPlan rest = rest().orElseThrow();
+        assertEquals(plan.moves().stream().filter(m -> !m.equals(second)).toList(), rest.moves());
+        assertTrue(rest.why().startsWith("1 of "), rest.why());
+    }
+
+    /** Where something else was turned and all is right now, nothing is left of the round. */
+    @Test
+    void aPlanWithNothingToTurnIsNoRest() {
+        turn(plan.moves().get(0), plan.moves().get(0).turns() + 1);
+        RoundPlan nothing = new RoundPlan(3, List.of(), Map.of(), OptionalDouble.empty(), OptionalDouble.empty(), "", List.of(), List.of());
+        assertEquals(Optional.empty(), RoundUnderway.of(day(), WEIGHTS).flatMap(u -> u.rest(day(), plans(u.before()), d -> List.of(nothing))));
+        assertEquals(Optional.empty(), RoundUnderway.of(day(), WEIGHTS).flatMap(u -> u.rest(day(), plans(u.before()), d -> List.of())));
+    }
+
+    /** A weighing put right while the round is under way is put right in the plan that is followed, too; a turn put right is not before it. */
+    @Test
+    void aCorrectedReadingIsCorrectedInThePlanBefore() {
+        turn(plan.moves().get(0), plan.moves().get(0).turns());
+        Entry right = new Entry.Reading(next(), RoundPlannerTest.readings(new PerCorner<>(91.0, 100.0, 145.0, 133.0),
+                new PerCorner<>(63.5, 60.0, 71.5, 69.5)), Map.of(), Entry.Source.RACER);
+        entries.add(new Entry.Correction(next(), 2, Optional.of(right), "misread"));
+        Entry turned = new Entry.Adjustment(next(), List.of(new Entry.Turn(plan.moves().get(0).adjuster(), 1, OptionalDouble.empty())), "");
+        entries.add(new Entry.Correction(next(), 3, Optional.of(turned), "it was one turn"));
+        Day before = RoundUnderway.of(day(), WEIGHTS).orElseThrow().before();
+        assertEquals(91, before.latest(DayBook.load(Corner.LF)).orElseThrow().value());
+        assertEquals(1, before.corrections().size());
+    }
 }
