@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import quoin.adjustment.PlanCancellation;
 import quoin.car.Car;
 import quoin.car.Corner;
 import quoin.car.HeightPoint;
@@ -43,6 +44,10 @@ class LegReadingsTest {
             more.put(ReadingId.of(ReadingKind.LOAD, corner), new Target(LOADS.get(corner) - 2, 3));
         }
         Car car = RoundPlannerTest.car(false, more);
+        return read(car);
+    }
+
+    private static Day read(Car car) {
         return Day.of(List.of(new Entry.CarDescribed(new Header(1, Instant.EPOCH, ""), car), new Entry.Reading(
                 new Header(2, Instant.EPOCH, "corner-weights"), RoundPlannerTest.readings(LOADS, HEIGHTS), Map.of(), Entry.Source.RACER)));
     }
@@ -121,8 +126,7 @@ class LegReadingsTest {
     /** The likeliest turns stay on the thread, in whole notches, and are as likely as they say. */
     @Test
     void theLikeliestTurnsAreWholeSteps() {
-        Day day = Day.of(List.of(new Entry.CarDescribed(new Header(1, Instant.EPOCH, ""), RoundPlannerTest.car(true, Map.of())), new Entry.Reading(
-                new Header(2, Instant.EPOCH, "corner-weights"), RoundPlannerTest.readings(LOADS, HEIGHTS), Map.of(), Entry.Source.RACER)));
+        Day day = read(RoundPlannerTest.car(true, Map.of()));
         LegBelief legs = LegBelief.of(day).orElseThrow();
         LegReadings readings = LegReadings.of(day, legs);
         LikeliestTurns likeliest = LikeliestTurns.of(day, legs, readings.beliefGoals());
@@ -186,5 +190,23 @@ class LegReadingsTest {
         assertEquals(after - before, splitter.change(), 0.02);
         assertTrue(splitter.change() > 0.3, "both front corners went up");
         assertEquals(Optional.of(wanted), splitter.target());
+    }
+
+    /** The chance a plan is offered with is that of its own turns, and "now" that of none. */
+    @Test
+    void aPlanHasTheChanceOfItsTurns() {
+        Day day = read(RoundPlannerTest.car(false, Map.of()));
+        LegBelief legs = LegBelief.of(day).orElseThrow();
+        LegReadings readings = LegReadings.of(day, legs);
+        List<RoundPlan> plans = RoundPlanner.options(day, PlanCancellation.NEVER);
+        double best = 0;
+        for (RoundPlan plan : plans) {
+            double[] turns = legs.adjusters().stream().mapToDouble(a -> plan.moves().stream().filter(m -> m.adjuster().equals(a.id()))
+                    .mapToDouble(CornerMove::turns).sum()).toArray();
+            assertEquals(plan.probabilityInside().orElseThrow(), readings.probabilityInside(turns), 1e-3, plan.why());
+            assertEquals(plan.probabilityNow().orElseThrow(), readings.probabilityInside(new double[turns.length]), 1e-12);
+            best = Math.max(best, plan.probabilityInside().orElseThrow());
+        }
+        assertTrue(best > 0.3, "turning helps: " + best);
     }
 }

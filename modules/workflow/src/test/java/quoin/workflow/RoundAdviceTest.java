@@ -167,5 +167,8 @@ class RoundAdviceTest {
         assertEquals(List.of(), ReadingChecks.of(book.day(), DayBook.heights(63, 62.5, 71.5, 70.5)));
         List<Finding> found = ReadingChecks.of(book.day(), DayBook.heights(63, 26.5, 71.5, 70.5));
         assertEquals(Optional.of(DayBook.height(Corner.RF)), found.get(0).about(), found.toString());
+        Finding left = ReadingChecks.of(book.day(), DayBook.heights(36, 62.5, 71.5, 70.5)).get(0);
+        assertEquals(Optional.of(DayBook.height(Corner.LF)), left.about(), left.toString());
+        assertEquals(63, left.suggested().orElseThrow(), 1, left.toString());
     }
 }

@@ -8,6 +8,9 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import quoin.car.AdjusterKind;
 import quoin.car.Car;
@@ -19,6 +22,7 @@ import quoin.car.Targets;
 import quoin.logbook.Conditions;
 import quoin.logbook.Entry;
 import quoin.logbook.Header;
+import quoin.workflow.spi.Stage;
 
 /** What keeps a stage from its sign-off and what undoes one, with the reason as the racer reads it. */
 class StageRulesTest {
@@ -112,5 +116,19 @@ class StageRulesTest {
         assertEquals(List.of("signed off at entry " + waived.size() + ", out of order: rough track, nose up on purpose"),
                 stage(waived, "ride-height").reasons());
         assertFalse(order.close(waived.day()).reasons().stream().anyMatch(r -> r.startsWith("Ride height: ")), "the reason stands for it");
+    }
+
+    /** A stage without a target is judged by what belongs to it; what it reads along with that belongs to the stage that was passed over. */
+    @Test
+    void aStageIsNotJudgedByWhatItReadsAlong() {
+        Function<Car, List<ReadingId>> both = c -> Stream.concat(c.cornerReadings(ReadingKind.LOAD).stream(), c.heightReadings().stream()).toList();
+        List<Stage> stages = List.of(order.stages().get(0), order.stages().get(1), new PlainStage("weighing", 300, "Weighing", both, List.of(),
+                order.stages().get(2)::requirements, Set.of(AdjusterKind.PERCH)));
+        OrderOfWork weighing = new OrderOfWork(stages);
+        Car bare = DayBook.car().withTargets(new Targets(Map.of(), DayBook.car().targets().crossGoal()));
+        DayBook book = new DayBook(bare).prepared().sign(weighing, "preparation");
+        book.add(weighing.signOff(book.day(), "ride-height", "no rule at hand").entry().orElseThrow());
+        assertFalse(weighing.signOff(book.day(), "weighing").allowed(), "not weighed");
+        assertEquals(List.of(), weighing.signOff(book.read("weighing", DayBook.loads(51)).day(), "weighing").reasons());
     }
 }
