@@ -155,7 +155,7 @@ public final class AnglePlanner {
         return RoundPlanner.step(day, adjuster);
     }
 
-    /** Every thickness the stock can make, put in beside what is fitted or instead of it. */
+    /** Every thickness the stock can make, put in beside what was fitted this morning or instead of it, as a change from what is in now. */
     static double[] offsets(Setting.Shims shims, double changedToday) {
         TreeSet<Double> sums = new TreeSet<>(List.of(0.0));
         for (Setting.Shim shim : shims.stock()) {
@@ -167,8 +167,7 @@ public final class AnglePlanner {
             }
             sums = more;
         }
-        double fitted = shims.fittedMm() + changedToday;
-        return sums.stream().flatMap(s -> Stream.of(s, s - fitted)).mapToDouble(Double::doubleValue).toArray();
+        return sums.stream().flatMap(s -> Stream.of(s, s - shims.fittedMm())).mapToDouble(s -> Math.round((s - changedToday) * 1e6) / 1e6).toArray();
     }
 
     private double[][] covariance(Corner corner, List<ReadingId> goals, List<Adjuster> adjusters, double[] turns) {

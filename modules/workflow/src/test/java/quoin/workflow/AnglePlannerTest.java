@@ -186,6 +186,8 @@ class AnglePlannerTest {
         assertArrayEquals(new double[] {-1, -0.5, 0, 0.5, 1, 1.5}, Arrays.stream(offsets).distinct().sorted().toArray(), 1e-9);
         assertFalse(Arrays.stream(offsets).anyMatch(o -> o < -1), "no more can come out than is fitted");
         assertEquals(-1.5, Arrays.stream(AnglePlanner.offsets(shims, 0.5)).min().orElseThrow(), 1e-9, "nor than is fitted now");
+        assertEquals(1, Arrays.stream(AnglePlanner.offsets(shims, 0.5)).max().orElseThrow(), 1e-9, "the half is in: the whole one is left");
+        assertEquals(0, Arrays.stream(AnglePlanner.offsets(shims, 1.5)).max().orElseThrow(), 1e-9, "the stock is used up");
     }
 
     private AngleBelief belief(Day day) {
