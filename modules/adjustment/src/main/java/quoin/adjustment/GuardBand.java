@@ -35,13 +35,11 @@ public record GuardBand(double probability) {
      * @param standardUncertainty its standard uncertainty, at least 0
      */
     public Verdict.Answer verdict(double value, double standardUncertainty, double target, double tolerance) {
-        double deviation = Math.abs(value - target);
-        double guard = width(standardUncertainty);
-        if (deviation <= tolerance - guard && conformance(value, standardUncertainty, target - tolerance,
-                target + tolerance) >= probability) {
+        // inside with that probability, both tails counted, is inside both limits by more than the guard band
+        if (conformance(value, standardUncertainty, target - tolerance, target + tolerance) >= probability) {
             return Verdict.Answer.INSIDE;
         }
-        return deviation > tolerance + guard ? Verdict.Answer.OUTSIDE : Verdict.Answer.TOO_CLOSE;
+        return Math.abs(value - target) > tolerance + width(standardUncertainty) ? Verdict.Answer.OUTSIDE : Verdict.Answer.TOO_CLOSE;
     }
 
     /** The verdict on a probability of being inside. */

@@ -27,7 +27,11 @@ class GuardBandTest {
     @Test
     void aCertainValueIsInOrOut() {
         assertEquals(1, GuardBand.conformance(50.2, 0, 49.8, 50.2));
+        assertEquals(1, GuardBand.conformance(49.8, 0, 49.8, 50.2));
         assertEquals(0, GuardBand.conformance(50.2001, 0, 49.8, 50.2));
+        assertEquals(0, GuardBand.conformance(49.7999, 0, 49.8, 50.2));
+        assertEquals(Verdict.Answer.INSIDE, GuardBand.USUAL.verdict(50.25, 0, 50, 0.25));
+        assertEquals(Verdict.Answer.OUTSIDE, GuardBand.USUAL.verdict(50.26, 0, 50, 0.25));
     }
 
     /** Cross 50 +-0.3 %, u = 0.1 %: guard band 0.164 %, so inside up to 0.136 % off and outside from 0.464 % on. */
@@ -41,6 +45,7 @@ class GuardBandTest {
         assertEquals(Verdict.Answer.TOO_CLOSE, rule.verdict(50.46, 0.1, 50, 0.3));
         assertEquals(Verdict.Answer.OUTSIDE, rule.verdict(50.47, 0.1, 50, 0.3));
         assertEquals(Verdict.Answer.OUTSIDE, rule.verdict(49.53, 0.1, 50, 0.3));
+        assertEquals(Verdict.Answer.TOO_CLOSE, rule.verdict(1 + rule.width(1), 1, 0, 1), "more than the guard band, not just that");
     }
 
     /** Height 62 +-1 mm, u = 0.6 mm: guard band 0.987 mm; both tails count, and even 62.0 is inside with 90.4 % only. */
@@ -56,7 +61,7 @@ class GuardBandTest {
         assertEquals(Verdict.Answer.INSIDE, rule.verdict(0.9));
         assertEquals(Verdict.Answer.TOO_CLOSE, rule.verdict(0.89));
         assertEquals(Verdict.Answer.TOO_CLOSE, rule.verdict(0.11));
-        assertEquals(Verdict.Answer.OUTSIDE, rule.verdict(0.1 - 1e-9));
+        assertEquals(Verdict.Answer.OUTSIDE, rule.verdict(1 - 0.9), "as sure that it is outside");
     }
 
     @Test

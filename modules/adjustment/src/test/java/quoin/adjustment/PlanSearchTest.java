@@ -87,6 +87,24 @@ class PlanSearchTest {
         assertTrue(plan.nodes() < 10_000);
     }
 
+    /** What is there before the next count is begun is handed back. */
+    @Test
+    void aCancelledListOfPlansHoldsTheCountsReached() {
+        int[] asked = {0};
+        List<StepPlan> plans = PlanSearch.bestPerVisitCount(PlanCases.contractExample(), 4, () -> ++asked[0] > 2);
+        assertEquals(List.of(0, 1, 2), plans.stream().map(plan -> plan.visits().size()).toList());
+        assertEquals(List.of(0), PlanSearch.bestPerVisitCount(PlanCases.contractExample(), 4, () -> true).stream()
+                .map(plan -> plan.visits().size()).toList(), "nothing turned needs no search");
+    }
+
+    /** A turn that gains less than the rounding error is not made, where the adjuster must move anyhow. */
+    @Test
+    void whatCannotBeToldApartIsDecidedByTheTurns() {
+        StepProblem flat = new StepProblem(new double[] {1, 3e-9}, new double[] {1, 1}, new double[][] {{0}, {-1e-9}},
+                List.of(new StepAdjuster("a", "A", new double[] {1, 2, 3, 4, 5}, 1)), 0, 0);
+        assertArrayEquals(new double[] {1}, PlanSearch.best(flat).turns());
+    }
+
     @Test
     void misuseNamesTheField() {
         double[][] sensitivity = {{1, 1, 1, 1}};
@@ -95,6 +113,10 @@ class PlanSearchTest {
                 () -> new StepProblem(new double[1], new double[1], sensitivity, four, 1, 0));
         assertMessage("sensitivityPerTurn: 1 entries; give one per reading, 2",
                 () -> new StepProblem(new double[2], new double[] {1, 1}, sensitivity, four, 1, 0));
+        assertMessage("tolerances: 2 entries; give one per reading, 1",
+                () -> new StepProblem(new double[1], new double[] {1, 1}, sensitivity, four, 1, 0));
+        assertMessage("sensitivityPerTurn[0]: 4 entries; give one per adjuster, 3",
+                () -> new StepProblem(new double[1], new double[] {1}, sensitivity, four.subList(0, 3), 1, 0));
         assertMessage("pricePerVisit: must be finite and not negative",
                 () -> new StepProblem(new double[1], new double[] {1}, sensitivity, four, -1, 0));
         assertMessage("errors[0]: must be a finite number",

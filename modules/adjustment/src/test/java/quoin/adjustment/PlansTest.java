@@ -97,6 +97,53 @@ class PlansTest {
         assertEquals(PlanReach.Kind.NOTHING_MOVES_IT, reach.get(2).kind());
         assertEquals(1.999, reach.get(2).nearestError(), 1e-12);
         assertEquals(PlanReach.Kind.IN_REACH, reach.get(3).kind());
+        PlanOptions options = Plans.offer(problem, PlanUncertainty.constant(new double[4][4]));
+        assertEquals(List.of(0, 1, 2), options.outOfReach().stream().map(PlanReach::reading).toList());
+    }
+
+    private static PlanReach reach(double error, double tolerance, StepAdjuster adjuster, double sensitivity) {
+        return PlanReach.of(new StepProblem(new double[] {error}, new double[] {tolerance}, new double[][] {{sensitivity}},
+                List.of(adjuster), 0, 0)).get(0);
+    }
+
+    /** On the edge of the tolerance is inside; a tenth of the tolerance over the whole range is what moves a reading. */
+    @Test
+    void theEdgesOfReach() {
+        StepAdjuster coarse = StepAdjuster.stepping("a", "LF", 2, -4, 4);
+        assertEquals(PlanReach.Kind.IN_REACH, reach(0.5, 0.5, StepAdjuster.locked("a", "LF"), 1).kind());
+        assertEquals(PlanReach.Kind.IN_REACH, reach(5, 1, coarse, 1).kind(), "four down, one left");
+        assertEquals(PlanReach.Kind.IN_REACH, reach(2.5, 0.5, coarse, 1).kind(), "by the step of two");
+        assertEquals(PlanReach.Kind.NOTHING_MOVES_IT, reach(50, 10, coarse, 0.12).kind(), "0.96 of 10");
+        assertEquals(PlanReach.Kind.RANGE_ENDS, reach(50, 10, coarse, 0.125).kind(), "a whole 1 of 10");
+        assertEquals(PlanReach.Kind.RANGE_ENDS, reach(0.5, 0.1, coarse, 0.01).kind(), "0.08 of 0.1");
+    }
+
+    /** The whole is 8 mm from 10 to 18; a twentieth of that is worth naming. */
+    @Test
+    void onlyWhatMattersIsNamedAtItsEnd() {
+        List<StepAdjuster> adjusters = List.of(StepAdjuster.stepping("most", "LF", 1, 0, 1), StepAdjuster.stepping("twentieth", "RF", 1, 0, 1),
+                StepAdjuster.stepping("less", "LR", 1, 0, 1));
+        StepProblem problem = new StepProblem(new double[] {10}, new double[] {1}, new double[][] {{7.2, 0.41, 0.39}}, adjusters, 0, 0);
+        assertEquals(List.of("most", "twentieth"), PlanReach.of(problem).get(0).adjustersAtEnd());
+    }
+
+    /** Half a millimetre at the other corner lowers the objective, and the chance by next to nothing. */
+    @Test
+    void aVisitForLessThanFivePointsIsNotMade() {
+        PlanUncertainty noisy = PlanUncertainty.constant(new double[][] {{1, 0}, {0, 1}});
+        PlanOptions options = Plans.offer(twoReadings(3, 0.25, 0.01), noisy);
+        assertEquals(PlanReason.Kind.MOST_LIKELY, options.reason().kind());
+        assertEquals(1, options.recommended().visits());
+        assertTrue(options.options().get(2).plan().objective() < options.options().get(1).plan().objective());
+    }
+
+    /** A second visit at an adjuster that moves nothing leaves the errors as large as they were. */
+    @Test
+    void aVisitThatChangesNothingIsNotWorthIt() {
+        StepProblem problem = new StepProblem(new double[] {3}, new double[] {1}, new double[][] {{1, 0}}, twoReadings(3, 0, 1).adjusters(), 1, 0.001);
+        List<PlanOption> options = Plans.offer(problem, PlanUncertainty.constant(new double[][] {{0.01}})).options();
+        assertEquals(List.of(0, 1, 2), options.stream().map(PlanOption::visits).toList());
+        assertFalse(options.get(2).worthTheVisits());
     }
 
     @Test

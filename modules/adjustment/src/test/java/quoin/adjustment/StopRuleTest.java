@@ -5,13 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import quoin.adjustment.bench.SimulatedCar;
 import quoin.adjustment.bench.SimulatedCar.Conditions;
+import quoin.adjustment.learn.NextReading;
 
 /** When to stop, on a car that reads exactly at its targets again and again. */
+@ExtendWith(English.class)
 class StopRuleTest {
 
     private static final StopRule NEVER_READS_AGAIN = new StopRule(0.85, 0.10, 2);
@@ -86,10 +88,7 @@ class StopRuleTest {
     /** After a turn, with less to gain than asked for, the noise is the limit. */
     @Test
     void stopsWhenTheNextRoundGainsLessThanTheNoise() {
-        List<SettledReading> history = new ArrayList<>(List.of(reading(0.1, 0.3)));
-        SettledReading r = reading(0, 0);
-        history.add(new SettledReading(List.of(0.0, 0.25, 0.0, 0.0), r.loadsN(), r.heightsMm(), List.of(), 1));
-        ResponseBelief belief = Learner.learn(car.prior(NoisePrior.garage()), history);
+        ResponseBelief belief = onceTurned();
         NextStep step = next(NEVER_READS_AGAIN, belief);
         assertTrue(step.probabilityNow() < 0.85, step.toString());
         double gain = Math.max(step.probabilityAfterRound() - step.probabilityNow(),
@@ -105,6 +104,62 @@ class StopRuleTest {
         ResponseBelief belief = after(NoisePrior.garage(), reading(0.5, 1.5), 1);
         NextStep step = next(new StopRule(0.85, 0.99, 2), belief);
         assertEquals(NextStep.Action.TURN, step.action());
+    }
+
+    private static NextStep judged(StopRule rule, ResponseBelief belief, double now, double after, Integer... steps) {
+        return rule.next(belief, LearningGoals.GOALS, LearningGoals.QUARTERS, new TurnAdvice(List.of(steps), now, after));
+    }
+
+    private static void assertJudged(NextStep.Action action, StopRule rule, ResponseBelief belief, double now, double after, Integer... steps) {
+        NextStep step = judged(rule, belief, now, after, steps);
+        assertEquals(action, step.action(), step.toString());
+    }
+
+    private ResponseBelief onceTurned() {
+        SettledReading r = reading(0, 0);
+        return Learner.learn(car.prior(NoisePrior.garage()), List.of(reading(0.1, 0.3),
+                new SettledReading(List.of(0.0, 0.25, 0.0, 0.0), r.loadsN(), r.heightsMm(), List.of(), 1)));
+    }
+
+    @Test
+    void whatWasAskedIsEnough() {
+        ResponseBelief belief = after(NoisePrior.garage(), reading(0.5, 1.5), 1);
+        NextStep enough = judged(StopRule.USUAL, belief, 0.85, 0.9, 1, 0, 0, 0);
+        assertEquals(NextStep.Action.STOP_INSIDE, enough.action());
+        assertEquals("inside with a probability of 85 %; 85 % was asked", enough.reason());
+        assertJudged(NextStep.Action.TURN, NEVER_READS_AGAIN, belief, 0.84, 0.97, 1, 0, 0, 0);
+        assertEquals("turn: inside with 23 % now, 47 % after the turns", judged(NEVER_READS_AGAIN, belief, 0.23, 0.47, 1, 0, 0, 0).reason());
+    }
+
+    /** A single reading is read again for a gain below 0.125 where the chance is more than 0.25, or where no turn helps. */
+    @Test
+    void aSingleReadingIsReadAgainForALittleGain() {
+        StopRule rule = new StopRule(0.75, 0.125, 1);
+        ResponseBelief once = after(NoisePrior.garage(), reading(0.5, 1.5), 1);
+        assertJudged(NextStep.Action.READ_AGAIN, rule, once, 0.5, 0.5625, 1, 0, 0, 0);
+        assertJudged(NextStep.Action.TURN, rule, once, 0.5, 0.625, 1, 0, 0, 0);
+        assertJudged(NextStep.Action.TURN, rule, once, 0.25, 0.3125, 1, 0, 0, 0);
+        assertJudged(NextStep.Action.READ_AGAIN, rule, once, 0.26, 0.3125, 1, 0, 0, 0);
+        assertJudged(NextStep.Action.TURN, rule, once, 0.1, 0.11, 1, 0, 0, 0);
+        assertJudged(NextStep.Action.READ_AGAIN, rule, once, 0.1, 0.1, 0, 0, 0, 0);
+        assertJudged(NextStep.Action.TURN, rule, after(NoisePrior.garage(), reading(0.5, 1.5), 2), 0.5, 0.5625, 1, 0, 0, 0);
+    }
+
+    /** What two rounds promise counts half for each; it is the chance after the turns proposed, read, and others as good. */
+    @Test
+    void theGainIsThatOfARound() {
+        ResponseBelief belief = onceTurned();
+        double[] turns = {0.5, 0, -0.25, 0};
+        double twice = new NextReading(belief.posterior(), belief.scenarios(), ResponseBelief.aims(LearningGoals.GOALS), turns).chanceAfterFurtherTurn();
+        double now = twice / 4;
+        NextStep step = judged(NEVER_READS_AGAIN, belief, now, now, 2, 0, -1, 0);
+        assertEquals(twice, step.probabilityAfterTwoRounds());
+        double half = (twice - now) / 2;
+        assertJudged(NextStep.Action.TURN, new StopRule(0.85, half * 0.99, 2), belief, now, now, 2, 0, -1, 0);
+        assertJudged(NextStep.Action.STOP_NO_GAIN, new StopRule(0.85, half * 1.01, 2), belief, now, now, 2, 0, -1, 0);
+        NextStep better = judged(new StopRule(0.995, 0.25, 2), belief, 0.74, 0.99, 2, 0, -1, 0);
+        assertEquals(0.99, better.probabilityAfterTwoRounds());
+        assertJudged(NextStep.Action.TURN, new StopRule(0.99, 0.25, 2), belief, 0.5, 0.75, 2, 0, -1, 0);
     }
 
     @Test

@@ -24,6 +24,13 @@ class VerdictTest {
         }
     }
 
+    /** On the very edge of a guard band: still inside, not yet outside. */
+    @Test
+    void theEdgeOfTheGuardBand() {
+        assertEquals(Verdict.Answer.INSIDE, Verdict.of(Verdict.GUARD_BAND, 0, 2 * Verdict.GUARD_BAND, 1).answer());
+        assertEquals(Verdict.Answer.TOO_CLOSE, Verdict.of(1 + Verdict.GUARD_BAND, 0, 1, 1).answer());
+    }
+
     /** Within 1, 2 and 3 standard deviations lie 68.27, 95.45 and 99.73 %; beyond a limit it stands on, one half. */
     @Test
     void theProbabilityIsThatOfTheNormalDistribution() {
