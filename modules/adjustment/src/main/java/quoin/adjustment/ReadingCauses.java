@@ -62,8 +62,7 @@ final class ReadingCauses {
     static Optional<Explained> likeliest(LearningPrior prior, List<SettledReading> before, SettledReading reading) {
         ReadingCauses causes = new ReadingCauses(prior, before, reading);
         List<Explained> explained = new ArrayList<>(causes.exchanges());
-        Learner.departures(prior, causes.all, causes.suspects()).stream()
-                .filter(d -> d.logOdds() > ReadingCheck.NAMED - SLIP_BONUS).map(causes::explain).forEach(explained::add);
+        Learner.departures(prior, causes.all, causes.suspects()).stream().map(causes::explain).forEach(explained::add);
         return explained.stream().filter(e -> e.logOdds() > ReadingCheck.NAMED)
                 .max((a, b) -> Double.compare(a.logOdds(), b.logOdds()));
     }

@@ -100,7 +100,7 @@ final class ReadingPlausibility {
         return reading.figure(left).orElseThrow() - reading.figure(left + 1).orElseThrow();
     }
 
-    /** Weights of the four heights that add to zero for every plane, that of LF being 1. */
+    /** Weights of the four heights that add to zero for every plane; their size is of no account. */
     private static double[] nullVector(LearningPrior prior) {
         double[] n = new double[4];
         for (int i = 0; i < 4; i++) {
@@ -110,8 +110,7 @@ final class ReadingPlausibility {
                     - (c.get(2).heightXMm() - c.get(0).heightXMm()) * (c.get(1).heightYMm() - c.get(0).heightYMm());
             n[i] = i % 2 == 0 ? area : -area;
         }
-        double scale = n[0];
-        return Arrays.stream(n).map(v -> v / scale).toArray();
+        return n;
     }
 
     /** What stays when no single cause stands out. */

@@ -10,7 +10,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import quoin.adjustment.ReadingDoubt.Cause;
@@ -205,5 +207,119 @@ class ReadingCausesTest {
         double[] out = meant.clone();
         out[5] = slip[5];
         return out;
+    }
+
+    private Optional<ReadingDoubt> slipOfFew(double[] values, int... rows) {
+        return ReadingCauses.slipOfFew(day.prior, before, few(values, rows));
+    }
+
+    private double[] with(int row, double value) {
+        double[] out = meant.clone();
+        out[row] = row < 4 ? value * G : value;
+        return out;
+    }
+
+    /** 134.1 for 131.4 kg and 71.6 for 76.1 mm: digits decide while there are less than three of the kind, whatever there is of the other. */
+    @Test
+    void whatIsFewIsCountedKindByKind() {
+        double[] load = with(1, 134.1);
+        double[] height = with(5, 71.6);
+        for (int[] rows : new int[][] {{1}, {1, 2}, {1, 5}, {1, 4, 5, 6}, {1, 4, 5, 6, 7}}) {
+            assertEquals(1, slipOfFew(load, rows).orElseThrow().row().orElseThrow(), Arrays.toString(rows));
+        }
+        for (int[] rows : new int[][] {{5}, {5, 6}, {0, 1, 2, 5}, {0, 1, 2, 3, 4, 5}}) {
+            assertEquals(5, slipOfFew(height, rows).orElseThrow().row().orElseThrow(), Arrays.toString(rows));
+        }
+        for (int[] rows : new int[][] {{0, 1, 2}, {0, 1, 2, 3, 4, 5, 6, 7}, {0, 1, 2, 3, 4}}) {
+            assertTrue(slipOfFew(load, rows).isEmpty(), Arrays.toString(rows));
+        }
+        for (int[] rows : new int[][] {{4, 5, 6}, {0, 4, 5, 6, 7}}) {
+            assertTrue(slipOfFew(height, rows).isEmpty(), Arrays.toString(rows));
+        }
+    }
+
+    @Test
+    void whatIsAskedOfOneFigure() {
+        double[] sd = new double[8];
+        ReadingForecast forecast = Learner.learn(day.prior, before).predict(RECORDED);
+        Arrays.setAll(sd, row -> forecast.readingSd(row) / (row < 4 ? G : 1));
+        assertSays("RF load reads # kg; the other readings allow # kg ±#. Did you mean # kg?", slipOfFew(with(1, 134.1), 1).orElseThrow().words(),
+                134.1, 131.4, 2 * sd[1], 131.4);
+        String height = " height reads # mm; the other readings allow # mm ±#. Did you mean # mm?";
+        assertSays("RF" + height, only(Cause.TYPING, with(5, 71.6)).words(), 71.6, 76.1, 0.7, 76.1);
+        ReadingDoubt point = slipOfFew(with(4, 776), 0, 1, 2, 3, 4).orElseThrow();
+        assertSays("LF" + height, point.words(), 776, 77.6, 2 * sd[4], 77.6);
+        assertEquals(Cause.DECIMAL_POINT, point.cause());
+        assertEquals(77.6, point.suggested().orElseThrow(), 1e-9);
+        assertEquals(Cause.POUNDS, slipOfFew(with(1, 289.7), 1).orElseThrow().cause());
+        assertTrue(slipOfFew(with(4, 171.1), 4).isEmpty(), "a height has no pounds");
+        assertEquals(Cause.HEIGHT, only(Cause.HEIGHT, with(4, 171.1)).cause());
+        assertTrue(slipOfFew(with(1, 141.4), 1).isEmpty(), "another digit could be anything");
+        assertTrue(slipOfFew(with(4, 76.7), 4).isEmpty(), "0.9 mm are noise");
+    }
+
+    /** A reading so good that 0.9 is not noise: it is a scale that is off by 0.9 kg or a height by 0.9 mm, and no slip of the finger. */
+    @Test
+    void whatIsSmallIsNoSlipHoweverGoodTheReading() {
+        LearningPrior sharp = day.car.knowing(new NoisePrior(0.5, 0.1, 0.06, 0.1, 0.03 * G));
+        UnaryOperator<SettledReading> lighter = r -> r.withFigure(1, r.figure(1).orElseThrow() - 0.2 * G);
+        List<SettledReading> earlier = before.stream().map(lighter).toList();
+        SettledReading read = lighter.apply(shown(meant, RECORDED));
+        assertEquals(131.2, read.figure(1).orElseThrow() / G, 1e-9);
+        assertEquals(List.of(), ReadingCheck.check(sharp, earlier, read));
+        assertEquals(List.of(Cause.SCALE), causes(sharp, earlier, read.withFigure(1, 132.1 * G)));
+        assertEquals(List.of(Cause.HEIGHT), causes(sharp, earlier, read.withFigure(4, 76.7)));
+        assertEquals(List.of(Cause.HEIGHT), causes(sharp, earlier, read.withFigure(6, 54.3)));
+        assertTrue(ReadingCauses.slipOfFew(sharp, before, few(with(4, 76.7), 4)).isEmpty());
+    }
+
+    private static List<Cause> causes(LearningPrior prior, List<SettledReading> before, SettledReading reading) {
+        return ReadingCheck.check(prior, before, reading).stream().map(ReadingDoubt::cause).toList();
+    }
+
+    private double logOdds(int row, double read) {
+        return ReadingCauses.likeliest(day.prior, before, shown(meant, RECORDED).withFigure(row, read)).orElseThrow().logOdds();
+    }
+
+    /** The same error is as odd on either side of the car; one that is a slip to the digit is explained by two more. */
+    @Test
+    void oddsAreThoseOfTheError() {
+        List<Double> expected = Learner.learn(day.prior, before).predict(RECORDED).mean();
+        assertEquals(logOdds(5, expected.get(5) - 4), logOdds(4, expected.get(4) - 4), 1);
+        assertEquals(logOdds(7, expected.get(7) - 4), logOdds(6, expected.get(6) - 4), 1);
+        double between = (logOdds(5, 71.3) + logOdds(5, 71.9)) / 2;
+        assertEquals(between + 2, logOdds(5, 71.6), 0.8);
+    }
+
+    /** A perch and a rod of twice its lift at every corner: what was recorded and not done is named, whichever it is. */
+    @Test
+    void ofTwoAdjustersTheOneThatWasTurnedIsNamed() {
+        List<LiftAdjuster> both = new ArrayList<>(day.prior.adjusters());
+        for (LiftAdjuster perch : day.prior.adjusters()) {
+            both.add(new LiftAdjuster(perch.corner() + " rod", perch.corner(), 2 * perch.liftMmPerTurn(), perch.liftGroup() + " rods", 1e-4));
+        }
+        LearningPrior prior = day.prior.withAdjusters(both);
+        List<SettledReading> earlier = List.of(shown(day.asFound(), new double[8]), shown(round, -1, 0, 0.5, 0, 0, 0, 0, 0));
+        assertEquals(List.of(), ReadingCheck.check(prior, earlier, shown(day.after(round, 2, 2, 0, 0), 2, 0, 0, 0, 0, 1, 0, 0)));
+        for (int[] turned : new int[][] {{0, 2}, {1, 2}, {4, 1}, {5, 1}, {7, -1}}) {
+            double[] recorded = new double[8];
+            recorded[turned[0]] = turned[1];
+            ReadingDoubt doubt = ReadingCheck.check(prior, earlier, shown(round, recorded)).get(0);
+            assertEquals(Cause.NOT_TURNED, doubt.cause());
+            assertTrue(doubt.words().startsWith(both.get(turned[0]).id() + " is recorded as "), doubt.words());
+        }
+    }
+
+    /** Where the car's axes begin does not matter; where no load was read there is no share to tell. */
+    @Test
+    void whatIsSaidOfTheDriverRestsOnTheWheelbase() {
+        double[] forward = shifted(60, day.car.x);
+        List<CornerSpring> moved = day.prior.corners().stream().map(c -> new CornerSpring(c.xMm() + 700, c.yMm(), c.heightXMm() + 700,
+                c.heightYMm(), c.wheelRateNPerMm(), c.tyreRateNPerMm(), c.rateRelativeSd())).toList();
+        LearningPrior from700 = LearningPrior.of(moved, day.prior.adjusters()).withNoise(day.prior.noise());
+        assertEquals(only(Cause.DRIVER_MOVED, forward).words(), ReadingCheck.check(from700, before, shown(forward, RECORDED)).get(0).words());
+        ReadingDoubt heights = ReadingCheck.check(day.prior, before, few(shifted(200, day.car.y), 4, 5, 6, 7)).get(0);
+        assertEquals(Cause.DRIVER_MOVED, heights.cause());
+        assertTrue(heights.words().startsWith("As if a driver") || heights.words().startsWith("as if a driver"), heights.words());
     }
 }
