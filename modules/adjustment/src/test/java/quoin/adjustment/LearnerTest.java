@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import quoin.adjustment.bench.FaultySession;
 import quoin.adjustment.bench.Session;
 import quoin.adjustment.bench.SimulatedCar;
 import quoin.adjustment.bench.SimulatedCar.Conditions;
@@ -213,6 +215,46 @@ class LearnerTest {
         ReadingForecast forecast = Learner.learn(car.prior(NoisePrior.garage()), List.of(loadsOnly)).predict(new double[4]);
         assertEquals(full.loadsN().get(0).getAsDouble(), forecast.mean().get(0), 3 * forecast.readingSd(0));
         assertTrue(forecast.readingSd(4) > 100, "heights were not read: sd " + forecast.readingSd(4));
+    }
+
+    /** A car whose left front height moves 1.2 mm a turn more than on four springs: who knows that from exact mechanics, believes the day. */
+    @Test
+    void whatExactMechanicsSayIsBelieved() {
+        QuietDay day = new QuietDay();
+        double[][] perTurn = new double[8][4];
+        for (int a = 0; a < 4; a++) {
+            double[] one = new double[4];
+            one[a] = 1;
+            double[] moved = FaultySession.plain(day.car, one);
+            for (int row = 0; row < 8; row++) {
+                perTurn[row][a] = moved[row] + (row == 4 && a == 0 ? 1.2 : 0);
+            }
+        }
+        List<List<Double>> exact = Arrays.stream(perTurn).map(row -> Arrays.stream(row).boxed().toList()).toList();
+        LearningPrior knows = new LearningPrior(day.prior.corners(), day.prior.adjusters(), List.of(0.0, 0.0), day.prior.noise(), exact);
+        double[] after = day.after(day.asFound(), 2, 0, -1, 0);
+        after[4] += 2.4;
+        List<SettledReading> history = List.of(QuietDay.shown(day.asFound(), 0, 0, 0, 0), QuietDay.shown(after, 2, 0, -1, 0));
+        assertTrue(Learner.logEvidence(knows, history) > Learner.logEvidence(day.prior, history) + 5);
+        assertEquals(after[4] + 1.2 + FaultySession.plain(day.car, new double[] {1, 0, 0, 0})[4],
+                Learner.learn(knows, history).predict(new double[] {1, 0, 0, 0}).mean().get(4), 0.2);
+    }
+
+    private static double heightSd(double warpMm) {
+        QuietDay day = new QuietDay();
+        List<SettledReading> history = new ArrayList<>();
+        for (int reading = 0; reading < 6; reading++) {
+            double warp = reading % 2 == 0 ? warpMm : -warpMm;
+            history.add(QuietDay.shown(QuietDay.plus(day.asFound(), new double[] {0, 0, 0, 0, warp, -warp, -warp, warp}), new double[4]));
+        }
+        return Learner.learn(day.car.knowing(NoisePrior.garage()), history).heightSdMm();
+    }
+
+    /** A frame does not warp: heights that do so by 1.2 mm from reading to reading are read badly, and the steady ones well. */
+    @Test
+    void theNoiseOfTheHeightsIsLearnt() {
+        double usual = NoisePrior.garage().heightSdMm();
+        assertTrue(heightSd(0) < usual && usual < heightSd(1.2), heightSd(0) + " " + usual + " " + heightSd(1.2));
     }
 
     @Test

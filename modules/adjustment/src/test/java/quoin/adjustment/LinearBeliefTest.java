@@ -56,5 +56,11 @@ class LinearBeliefTest {
     @Test
     void aPriorWithoutWidthIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> LinearBelief.of(new double[1], new double[1], List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new LinearBelief.Observation(new double[1], 1, 0));
+    }
+
+    @Test
+    void whereNothingIsUnknownNothingIsUncertain() {
+        assertEquals(0, LinearBelief.of(new double[0], new double[0], List.of()).sd(new double[0]));
     }
 }

@@ -136,6 +136,7 @@ class RefusalsTest {
         assertFalse(stock.isLocked());
         assertTrue(StepAdjuster.locked("a", "LF").isLocked());
         assertFalse(StepAdjuster.fromStock("s", "LF", 1).isLocked());
+        assertTrue(StepAdjuster.fromStock("s", "LF", -0.0).isLocked(), "nothing down is nothing");
         assertFalse(new StepAdjuster("a", "LF", new double[] {1}, 1).isLocked(), "it must move");
     }
 
