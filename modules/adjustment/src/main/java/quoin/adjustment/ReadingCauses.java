@@ -229,7 +229,7 @@ final class ReadingCauses {
         String driver = TEXTS.say("driver." + way, Texts.figure("%.0f", DRIVER_KG), Texts.figure("%.0f", mm));
         return new ReadingDoubt(mm < FIDGET_MM ? Level.INFO : Level.WARNING, Cause.DRIVER_MOVED, OptionalInt.empty(),
                 totalN > 0 ? TEXTS.say(lateral ? "share.left" : "share.front", Texts.figure("%+.2f", 100 * d.amount() / span / totalN), driver)
-                : driver, OptionalDouble.empty());
+                : Texts.sentence(driver), OptionalDouble.empty());
     }
 
     private static String way(double turns) {
