@@ -113,6 +113,11 @@ final class ComparisonPanel extends JPanel {
         return to;
     }
 
+    /** The days that were compared need not stay in memory while nobody looks: they are read again. */
+    void forgetDays() {
+        shelf = null;
+    }
+
     /** The day changed, or the window comes up: the days are listed anew beside the event thread. */
     void refresh() {
         Optional<Path> folder = current.journal().map(j -> j.folder());
@@ -187,6 +192,9 @@ final class ComparisonPanel extends JPanel {
             return;
         }
         DayShelf asked = shelf;
+        if (asked == null) {
+            return;
+        }
         reader.post(() -> {
             Optional<Day> read = asked.day(day.get());
             EventQueue.invokeLater(() -> {

@@ -53,6 +53,14 @@ public final class ComparisonWindow extends DayWindow {
     protected void dayChanged() {
         if (isShowing()) {
             panel.refresh();
+        } else if (CurrentDay.inUse().snapshot().isEmpty()) {
+            panel.forgetDays();
         }
+    }
+
+    @Override
+    protected void componentClosed() {
+        super.componentClosed();
+        panel.forgetDays();
     }
 }

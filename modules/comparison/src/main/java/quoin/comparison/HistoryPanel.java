@@ -159,6 +159,11 @@ final class HistoryPanel extends JPanel {
         search.requestFocusInWindow();
     }
 
+    /** All the entries of all the car's days need not stay in memory while nobody looks: they are read again. */
+    void forgetDays() {
+        shelf = null;
+    }
+
     /** Reads the days beside the event thread. */
     void refresh() {
         Optional<DaySnapshot> snapshot = current.snapshot();
@@ -168,7 +173,7 @@ final class HistoryPanel extends JPanel {
         }
         showTaken(snapshot.get());
         Path folder = current.journal().get().folder();
-        if (!folder.equals(shelfFolder)) {
+        if (shelf == null || !folder.equals(shelfFolder)) {
             shelfFolder = folder;
             shelf = new DayShelf(folder);
         }
@@ -259,22 +264,21 @@ final class HistoryPanel extends JPanel {
         return row >= 0 && row < list.size() ? Optional.of(list.get(row)) : Optional.empty();
     }
 
-    private Optional<Day> day(CarHistory.Past past) {
-        boolean own = current.journal().filter(j -> j.info().id().equals(past.id())).isPresent();
-        return own ? current.snapshot().map(DaySnapshot::day)
-                : shelf.days().stream().filter(d -> d.id().equals(past.id())).findFirst().flatMap(shelf::day);
+    private static Optional<Day> day(DayShelf from, CarHistory.Past past) {
+        return from.days().stream().filter(d -> d.id().equals(past.id())).findFirst().flatMap(from::day);
     }
 
     private void showTurns() {
         Optional<CarHistory.Past> past = chosen();
-        if (past.isEmpty() || current.snapshot().isEmpty()) {
+        if (past.isEmpty() || current.snapshot().isEmpty() || shelf == null) {
             return;
         }
+        DayShelf from = shelf;
         ReadingFormat format = current.snapshot().get().format();
         Optional<Day> open = current.snapshot().map(DaySnapshot::day);
         boolean own = current.journal().filter(j -> j.info().id().equals(past.get().id())).isPresent();
         reader.post(() -> {
-            List<ObservedTurns> observed = (own ? open : day(past.get())).map(d -> ObservedTurns.of(d, SuspensionTypes.installed())).orElse(List.of());
+            List<ObservedTurns> observed = (own ? open : day(from, past.get())).map(d -> ObservedTurns.of(d, SuspensionTypes.installed())).orElse(List.of());
             EventQueue.invokeLater(() -> {
                 if (chosen().equals(past)) {
                     turns.show(observed.stream().map(o -> row(o, format)).toList());
