@@ -53,14 +53,11 @@ public final class ComparisonWindow extends DayWindow {
     protected void dayChanged() {
         if (isShowing()) {
             panel.refresh();
-        } else if (CurrentDay.inUse().snapshot().isEmpty()) {
-            panel.forgetDays();
         }
     }
 
     @Override
-    protected void componentClosed() {
-        super.componentClosed();
+    protected void forget() {
         panel.forgetDays();
     }
 }

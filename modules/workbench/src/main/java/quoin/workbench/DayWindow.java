@@ -73,10 +73,17 @@ public abstract class DayWindow extends TopComponent {
             ((CardLayout) cards.getLayout()).show(cards, current.snapshot().isPresent() ? DAY : NO_DAY);
         }
         dayChanged();
+        if (!isShowing() && current.snapshot().isEmpty()) {
+            forget();
+        }
     }
 
     /** The day changed, or another one is in use, or none. */
     protected abstract void dayChanged();
+
+    /** Nobody looks: what can be read or made again need not stay in memory. */
+    protected void forget() {
+    }
 
     /** Plans that were asked for are there. */
     protected void plansChanged() {
@@ -93,6 +100,7 @@ public abstract class DayWindow extends TopComponent {
     protected void componentClosed() {
         current.removeListener(onChange);
         current.removePlanListener(onPlans);
+        forget();
     }
 
     @Override

@@ -271,6 +271,8 @@ class ScenariosTest {
         double[] turns = {0.5, 0, -1, 0.25};
         RealMatrix own = new Array2DRowRealMatrix(new double[][] {{90, 20, 5, -8}, {20, 60, 0, 4}, {5, 0, 120, 30}, {-8, 4, 30, 70}});
         RealMatrix shared = new Array2DRowRealMatrix(new double[][] {{100, 120, 140, 150}, {120, 144, 168, 180}, {140, 168, 196, 210}, {150, 180, 210, 225}});
+        RealMatrix spread = spread();
+        RealVector mean = mean(turns);
         for (RealMatrix covariance : List.of(own, shared)) {
             Scenarios off = scenarios.off(covariance.getData());
             assertArrayEquals(scenarios.after(turns), off.after(turns), "what will be read");
@@ -278,13 +280,13 @@ class ScenariosTest {
             for (int i = 0; i < 8; i++) {
                 for (int j = 0; j < 8; j++) {
                     double more = i < 4 && j < 4 ? covariance.getEntry(i, j) : 0;
-                    double si = Math.sqrt(spread().getEntry(i, i) + (i < 4 ? covariance.getEntry(i, i) : 0));
-                    double sj = Math.sqrt(spread().getEntry(j, j) + (j < 4 ? covariance.getEntry(j, j) : 0));
+                    double si = Math.sqrt(spread.getEntry(i, i) + (i < 4 ? covariance.getEntry(i, i) : 0));
+                    double sj = Math.sqrt(spread.getEntry(j, j) + (j < 4 ? covariance.getEntry(j, j) : 0));
                     double product = 0;
                     for (double[] row : truth) {
-                        product += (row[i] - mean(turns).getEntry(i)) * (row[j] - mean(turns).getEntry(j)) / truth.length;
+                        product += (row[i] - mean.getEntry(i)) * (row[j] - mean.getEntry(j)) / truth.length;
                     }
-                    assertEquals(spread().getEntry(i, j) + more, product, 0.03 * si * sj, "rows " + i + " " + j);
+                    assertEquals(spread.getEntry(i, j) + more, product, 0.03 * si * sj, "rows " + i + " " + j);
                 }
             }
         }
