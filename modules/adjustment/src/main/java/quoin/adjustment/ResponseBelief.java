@@ -93,18 +93,20 @@ public final class ResponseBelief {
     /** Readings to expect after turns (one value per adjuster), in the load case of the targets. */
     public ReadingForecast predict(double[] turns) {
         checkTurns(turns.length);
-        double[][] reading = covariance(scenarios.after(turns));
+        double[][] after = scenarios.after(turns);
+        double[] mean = mean(after);
+        double[][] reading = covariance(after, mean);
         double[][] noise = posterior.readingCovariance(1);
         for (int i = 0; i < 8; i++) {
             for (int j = 0; j < 8; j++) {
                 reading[i][j] += noise[i][j];
             }
         }
-        return new ReadingForecast(list(predictMean(turns)), lists(covariance(scenarios.truthAfter(turns))), lists(reading));
+        double[][] truth = scenarios.truthOf(after);
+        return new ReadingForecast(list(mean), lists(covariance(truth, mean(truth))), lists(reading));
     }
 
-    private static double[][] covariance(double[][] sample) {
-        double[] mean = mean(sample);
+    private static double[][] covariance(double[][] sample, double[] mean) {
         double[][] out = new double[8][8];
         for (double[] row : sample) {
             for (int i = 0; i < 8; i++) {

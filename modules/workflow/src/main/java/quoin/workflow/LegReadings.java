@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import quoin.adjustment.Goal;
 import quoin.adjustment.PlanProbability;
 import quoin.adjustment.ReadingForecast;
@@ -141,7 +140,8 @@ final class LegReadings {
 
     /** Covariance of the true values of the goals after the turns. */
     double[][] covarianceAfter(double[] turns) {
-        return covariance(goals, legs.belief().predict(turns), ReadingForecast::truthCovariance);
+        ReadingForecast after = legs.belief().predict(turns);
+        return covariance(goals, after.mean(), after.truthCovariance());
     }
 
     /** Probability that every goal is met after the turns, friction left aside. */
@@ -157,7 +157,7 @@ final class LegReadings {
     /** Every row, and every further height point, as read and as it will be read after the turns. */
     Map<ReadingId, Predicted> predicted(double[] turns) {
         ReadingForecast after = legs.belief().predict(turns);
-        double[][] covariance = covariance(rows, after, ReadingForecast::readingCovariance);
+        double[][] covariance = covariance(rows, after.mean(), after.readingCovariance());
         Map<ReadingId, Predicted> all = new LinkedHashMap<>();
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
@@ -195,9 +195,8 @@ final class LegReadings {
                 .orElse(dot(row.weights(), now.mean()));
     }
 
-    private static double[][] covariance(List<Row> rows, ReadingForecast forecast, Function<ReadingForecast, List<List<Double>>> which) {
-        List<List<Double>> eight = which.apply(forecast);
-        List<double[]> slopes = rows.stream().map(row -> slope(row, forecast.mean())).toList();
+    private static double[][] covariance(List<Row> rows, List<Double> mean, List<List<Double>> eight) {
+        List<double[]> slopes = rows.stream().map(row -> slope(row, mean)).toList();
         double[][] out = new double[rows.size()][rows.size()];
         for (int i = 0; i < out.length; i++) {
             for (int j = 0; j < out.length; j++) {

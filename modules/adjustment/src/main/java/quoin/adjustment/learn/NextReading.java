@@ -20,7 +20,7 @@ public final class NextReading {
      */
     public NextReading(Posterior posterior, Scenarios scenarios, List<Aim> aims, double[] turns) {
         double[][] after = scenarios.after(turns);
-        double[][] truth = scenarios.truthAfter(turns);
+        double[][] truth = scenarios.truthOf(after);
         double[][] noise = Fit.cholesky(posterior.readingCovariance(1));
         int n = after.length;
         int m = aims.size();

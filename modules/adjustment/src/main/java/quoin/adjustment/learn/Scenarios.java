@@ -115,9 +115,18 @@ public final class Scenarios {
 
     /** What the readings of each car should show after turns: what goals are about. */
     public double[][] truthAfter(double[] turns) {
-        double[][] out = after(turns);
+        return truthOf(after(turns));
+    }
+
+    /**
+     * What readings should show.
+     *
+     * @param after a row a car, as {@link #after} gives them; they stay as they are
+     */
+    public double[][] truthOf(double[][] after) {
+        double[][] out = new double[after.length][];
         for (int i = 0; i < out.length; i++) {
-            out[i] = righted(out[i], i);
+            out[i] = righted(after[i], i);
         }
         return out;
     }

@@ -24,11 +24,6 @@ final class HeadingUnit {
     private HeadingUnit() {
     }
 
-    /** The heading without a unit in brackets or after a comma. */
-    static String without(String heading) {
-        return COMMA.matcher(BRACKETS.matcher(heading).replaceAll("")).replaceAll("").strip();
-    }
-
     /** The reading a heading names, with or without a unit behind it. */
     static Optional<ReadingId> reading(String heading, ReadingNames names, ReadingFormat format) {
         Matcher word = LAST_WORD.matcher(heading);

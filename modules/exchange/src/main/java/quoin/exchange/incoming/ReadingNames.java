@@ -66,13 +66,20 @@ final class ReadingNames {
         if (text.length() > LONGEST) {
             return Optional.empty();
         }
-        String bare = text.replaceAll("[(\\[].*?[)\\]]", "").replaceAll("[,/].*$", "");
-        return Stream.of(plain(bare), plain(text)).map(known::get).filter(Objects::nonNull).findFirst();
+        return Stream.of(plain(bare(text)), plain(text)).map(known::get).filter(Objects::nonNull).findFirst();
     }
 
-    /** The corner a text means: "LF" or what it is called in the language of the program. */
+    /** The corner a heading is called after, "LF" or as it is in the language of the program; a unit behind it is left out. */
     Optional<Corner> corner(String text) {
-        return Stream.of(Corner.values()).filter(c -> plain(text).equals(plain(c.name())) || plain(text).equals(plain(c.words()))).findFirst();
+        if (text.length() > LONGEST) {
+            return Optional.empty();
+        }
+        String place = plain(bare(text));
+        return Stream.of(Corner.values()).filter(c -> place.equals(plain(c.name())) || place.equals(plain(c.words()))).findFirst();
+    }
+
+    private static String bare(String text) {
+        return text.replaceAll("[(\\[].*?[)\\]]", "").replaceAll("[,/].*$", "");
     }
 
     /** The reading of a kind at a place. */

@@ -81,11 +81,12 @@ public final class ReadingTable {
     /** What each column is likely to be, from its heading; four columns named after the corners hold the weights, unless each row says what it holds. */
     public List<ColumnUse> guess() {
         List<ColumnUse> uses = new ArrayList<>();
-        List<Optional<Corner>> corners = headings().stream().map(h -> names.corner(HeadingUnit.without(h))).toList();
+        List<String> headings = headings();
+        List<Optional<Corner>> corners = headings.stream().map(names::corner).toList();
         boolean weights = corners.stream().flatMap(Optional::stream).distinct().count() == Corner.values().length
-                && headings().stream().map(ReadingTable::part).noneMatch(new ColumnUse.Part(Role.NAME)::equals);
+                && headings.stream().map(ReadingTable::part).noneMatch(new ColumnUse.Part(Role.NAME)::equals);
         for (int i = 0; i < corners.size(); i++) {
-            String heading = headings().get(i);
+            String heading = headings.get(i);
             Optional<ReadingId> reading = weights && corners.get(i).isPresent()
                     ? corners.get(i).map(c -> ReadingId.of(ReadingKind.LOAD, c)) : HeadingUnit.reading(heading, names, format);
             uses.add(reading.<ColumnUse>map(ColumnUse.OneReading::new).orElseGet(() -> part(heading)));
